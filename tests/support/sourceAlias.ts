@@ -1,0 +1,9 @@
+import { fileURLToPath } from "node:url";
+
+const source = (file: string): string => fileURLToPath(new URL(`../../packages/${file}`, import.meta.url));
+
+/** Points our packages at their sources, so that neither tests nor the page need a build first. */
+export const sourceAlias = [
+  { find: /^@thirstline\/(core|spec|study)$/, replacement: source("$1/src/index.ts") },
+  { find: /^@thirstline\/spec\/system$/, replacement: source("spec/src/system.ts") },
+];
