@@ -1,0 +1,62 @@
+import type { FuelState } from "../fuel/index.js";
+import type { BandEnd } from "../parts/Band.js";
+import type { Passage } from "../parts/friction/index.js";
+import type { Setting } from "../parts/law/index.js";
+import { requireFinite } from "../require.js";
+import type { Circuit } from "./Circuit.js";
+import { compile } from "./compile.js";
+import { type ProfileEntry, profileOf } from "./profile.js";
+
+/** Which reading of what is uncertain to solve with. */
+export interface SolveOptions {
+  /** between laminar and turbulent flow: `smooth` (usual) or `early`, turbulent from Re 2300, the worse case */
+  readonly passage?: Passage;
+  /** which end of every band; `middle` when left out */
+  readonly end?: BandEnd;
+}
+
+/** A circuit under one fuel state. */
+export interface Solved {
+  /** Pa lost from end to end, head included, at a flow in m3/s; Infinity where the circuit is shut */
+  readonly drop: (flow: number) => number;
+  /** m3/s that a drop in Pa, head included, drives; 0 where the circuit is shut */
+  readonly flow: (drop: number) => number;
+  /** every part at a flow in m3/s, in the order the fuel meets them */
+  readonly profile: (flow: number) => ProfileEntry[];
+  /** whether nothing can pass at all */
+  readonly shut: boolean;
+}
+
+/**
+ * Solves a circuit under one fuel state. The drop never falls as flow grows, so each drop has one flow: `flow` undoes
+ * `drop` to 1e-10 of the flow, and to what one rounding of the drop is worth where friction is small beside the head.
+ *
+ * Steady flow of a liquid that fills its lines. Every search is bracketed and ends; nothing can "not converge".
+ *
+ * @param circuit a part, or `series` and `parallel` of them
+ * @param fuel density, kg/m3, and kinematic viscosity, m2/s, from `fuelState`
+ * @param options see `SolveOptions`
+ * @throws InputError from the three functions, when flow or drop is not a finite number
+ * @example
+ * solve(line({ length: 1, bore: 0.008, roughness: 0 }), petrol).drop(3e-6) // 13.428698323378667
+ */
+export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions = {}): Solved {
+  const setting: Setting = { fuel, passage: options.passage ?? "smooth", end: options.end ?? "middle" };
+  const compiled = compile(circuit, setting);
+  const { run } = compiled;
+  return {
+    drop(flow) {
+      requireFinite("drop", "flow", flow, "m3/s");
+      return run.at(flow);
+    },
+    flow(drop) {
+      requireFinite("flow", "drop", drop, "Pa");
+      return run.flow(drop);
+    },
+    profile(flow) {
+      requireFinite("profile", "flow", flow, "m3/s");
+      return profileOf(circuit, compiled, setting, flow);
+    },
+    shut: run.shut,
+  };
+}

@@ -1,0 +1,1 @@
+export { type FibreLawName, fibreLaws } from "./fibreLaws.js";

@@ -1,0 +1,65 @@
+import { LAMINAR_END, TURBULENT_START } from "./borders.js";
+import { colebrookRoot, TWO_OVER_LN10 } from "./colebrookRoot.js";
+
+/**
+ * How the passage between laminar and turbulent flow is drawn: *smooth* joins Re 2300 to Re 4000 without a step;
+ * *early* takes Colebrook–White from Re 2300 up, which is the worse case there and has a step at 2300.
+ */
+export type Passage = "smooth" | "early";
+
+/**
+ * Friction of one wall roughness over all Reynolds numbers, as G(Re) = f Re^2.
+ *
+ * In G a line's drop is a constant times G, so G must rise with Re: 64 Re in laminar flow, Re^2/root^2 in turbulent
+ * flow, and between them the cubic that meets value and slope at both ends. Its end slopes stay below three times the
+ * mean slope for every roughness up to 0.05, which makes it monotone (Fritsch and Carlson, SIAM J. Numer. Anal. 17
+ * (1980) 238).
+ *
+ * `at` returns G and leaves dG/dRe in `slope`: the solver always wants both and the logarithms are the cost.
+ */
+export class FrictionLaw {
+  slope = 0;
+  private readonly relativeRoughness: number;
+  private readonly turbulentFrom: number;
+  private readonly endValue: number;
+  private readonly endSlope: number;
+
+  constructor(relativeRoughness: number, passage: Passage) {
+    this.relativeRoughness = relativeRoughness;
+    this.turbulentFrom = passage === "early" ? LAMINAR_END : TURBULENT_START;
+    this.endValue = this.turbulent(TURBULENT_START);
+    this.endSlope = this.slope;
+  }
+
+  /** @param reynolds Reynolds number, 0 or more */
+  at(reynolds: number): number {
+    if (reynolds <= LAMINAR_END) {
+      this.slope = 64;
+      return 64 * reynolds;
+    }
+    return reynolds < this.turbulentFrom ? this.between(reynolds) : this.turbulent(reynolds);
+  }
+
+  private turbulent(reynolds: number): number {
+    const root = colebrookRoot(reynolds, this.relativeRoughness);
+    const smooth = 2.51 / reynolds;
+    const pull = (TWO_OVER_LN10 * smooth) / (this.relativeRoughness / 3.7 + smooth * root);
+    const frictionTimesReynolds = reynolds / (root * root);
+    this.slope = (2 * frictionTimesReynolds) / (1 + pull);
+    return frictionTimesReynolds * reynolds;
+  }
+
+  private between(reynolds: number): number {
+    const width = TURBULENT_START - LAMINAR_END;
+    const start = 64 * LAMINAR_END;
+    const rise = this.endValue - start;
+    const t = (reynolds - LAMINAR_END) / width;
+    const first = 64 * width;
+    const last = this.endSlope * width;
+    // start + first t + c t^2 + d t^3 with the end's value and slope met at t = 1
+    const c = 3 * rise - 2 * first - last;
+    const d = first + last - 2 * rise;
+    this.slope = (first + t * (2 * c + t * 3 * d)) / width;
+    return start + t * (first + t * (c + t * d));
+  }
+}

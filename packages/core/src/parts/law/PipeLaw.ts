@@ -1,0 +1,30 @@
+import type { FuelState } from "../../fuel/index.js";
+import { FrictionLaw, type Passage } from "../friction/index.js";
+import type { OwnLaw } from "./OwnLaw.js";
+
+/** Friction of a round line under one fuel state. */
+export class PipeLaw implements OwnLaw {
+  slope = 0;
+  private readonly reynoldsPerFlow: number;
+  private readonly dropPerFriction: number;
+  private readonly friction: FrictionLaw;
+
+  /** @param pipe length, m; bore, m; roughness, m */
+  constructor(
+    pipe: { readonly length: number; readonly bore: number; readonly roughness: number },
+    fuel: FuelState,
+    passage: Passage,
+  ) {
+    const { length, bore } = pipe;
+    this.reynoldsPerFlow = 4 / (Math.PI * bore * fuel.kinematicViscosity);
+    // f length/bore density velocity^2 / 2, with velocity = Re viscosity/bore
+    this.dropPerFriction = (fuel.density * fuel.kinematicViscosity ** 2 * length) / (2 * bore ** 3);
+    this.friction = new FrictionLaw(pipe.roughness / bore, passage);
+  }
+
+  at(flow: number): number {
+    const drop = this.dropPerFriction * this.friction.at(Math.abs(flow) * this.reynoldsPerFlow);
+    this.slope = this.dropPerFriction * this.reynoldsPerFlow * this.friction.slope;
+    return flow < 0 ? -drop : drop;
+  }
+}

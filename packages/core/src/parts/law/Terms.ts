@@ -1,0 +1,22 @@
+import type { OwnLaw } from "./OwnLaw.js";
+
+/**
+ * What a run of parts in series adds up to under one fuel state:
+ * drop = constant + opening + linear * flow + quadratic * flow |flow| + the own laws.
+ * However long the run, everything that can be folded is folded here.
+ */
+export class Terms {
+  /** static head, Pa */
+  constant = 0;
+  /** what one-way valves need to stay open, Pa */
+  opening = 0;
+  /** Pa s/m3 */
+  linear = 0;
+  /** Pa s2/m6 */
+  quadratic = 0;
+  /** whether a valve shuts against backward flow */
+  oneWay = false;
+  /** whether nothing can pass at all */
+  shut = false;
+  readonly own: OwnLaw[] = [];
+}

@@ -1,0 +1,121 @@
+import { Bank } from "../circuit/Bank.js";
+import { type Compiled, compile } from "../circuit/compile.js";
+import { profileOf } from "../circuit/profile.js";
+import { series } from "../circuit/series.js";
+import type { Setting } from "../parts/law/index.js";
+import { FREE_FALL } from "../parts/rise.js";
+import { type DescentEntry, descend, kineticPressure, type LowPoint, lowestOf } from "./descent.js";
+import type { Supply } from "./Supply.js";
+import type { Tank } from "./tank.js";
+
+/** What one tank gives at a flow. */
+export interface TankShare {
+  readonly tank: Tank;
+  /** m3/s; negative when fuel runs back into it */
+  readonly flow: number;
+  /** total pressure at its pick-up, Pa absolute */
+  readonly source: number;
+  /** along the tank's own path, up to the joint */
+  readonly descent: readonly DescentEntry[];
+}
+
+/** The suction side at a flow. */
+export interface IntakeDescent {
+  readonly tanks: readonly TankShare[];
+  readonly suction: readonly DescentEntry[];
+  /** lowest static pressure anywhere on the way, and the part behind which it stands; null where nothing passes */
+  readonly lowest: LowPoint | null;
+  /** bore at the pump's inlet, m; null when no line or fitting comes before it */
+  readonly bore: number | null;
+}
+
+/** A tank fuel can come from, with its path folded. */
+interface Source {
+  readonly tank: Tank;
+  readonly path: Compiled;
+  /** total pressure at the pick-up, Pa absolute */
+  readonly pressure: number;
+}
+
+/**
+ * The suction side under one fuel state, from the fuel's surface to the pump's inlet. Several tanks feed one joint; each
+ * gives what the pressure there lets it, and a low one may take fuel instead. A tank whose vent is blocked gives none in
+ * steady flow: the vacuum in it grows until it stops.
+ */
+export class Intake {
+  /** whether nothing can pass: a shut part, or no tank that can give */
+  readonly shut: boolean;
+  private readonly supply: Supply;
+  private readonly setting: Setting;
+  private readonly sources: readonly Source[];
+  private readonly joint: Bank | null;
+  private readonly main: Compiled;
+  private readonly bore: number | null;
+
+  constructor(supply: Supply, setting: Setting) {
+    this.supply = supply;
+    this.setting = setting;
+    this.main = compile(supply.suction, setting);
+    this.sources = supply.tanks.flatMap((tank): Source[] => {
+      const path = compile(tank.path ?? series(), setting);
+      const pressure = sourcePressure(tank, supply.ambientPressure, setting.fuel.density);
+      return pressure === null || path.run.shut ? [] : [{ tank, path, pressure }];
+    });
+    this.shut = this.main.run.shut || this.sources.length === 0;
+    // One tank needs no joint, and its path need not resist.
+    this.joint =
+      this.sources.length < 2
+        ? null
+        : new Bank(
+            this.sources.map(({ path }) => path.run),
+            this.sources.map(({ path, pressure }) => path.run.constant - pressure),
+          );
+    this.bore = this.shut ? null : this.descent(0).bore;
+  }
+
+  /** Static pressure at the pump's inlet, as a gauge there reads it, Pa absolute; -Infinity when nothing can pass. */
+  pressure(flow: number): number {
+    if (this.shut) return -Infinity;
+    return this.jointPressure(flow) - this.main.run.at(flow) - kineticPressure(flow, this.bore, this.setting.fuel);
+  }
+
+  /** The pressure part by part at a flow, m3/s. */
+  descent(flow: number): IntakeDescent {
+    const { fuel } = this.setting;
+    const flows = this.joint ? this.joint.flows(flow) : [flow];
+    const ways = this.sources.map(({ tank, path, pressure }, at) => {
+      const profile = profileOf(tank.path ?? series(), path, this.setting, flows[at] ?? 0);
+      return descend(profile, { total: pressure, bore: null }, fuel);
+    });
+    const trunk = this.joint || !ways[0] ? { total: this.jointPressure(flow), bore: null } : ways[0].end;
+    const main = descend(profileOf(this.supply.suction, this.main, this.setting, flow), trunk, fuel);
+    const points = [
+      ...this.sources.map((source): LowPoint => ({ pressure: source.pressure, after: null })),
+      ...[...ways, main].flatMap((way) => lowestOf(way.entries) ?? []),
+    ];
+    return {
+      tanks: this.sources.map(({ tank, pressure }, at) => ({
+        tank,
+        flow: flows[at] ?? 0,
+        source: pressure,
+        descent: ways[at]?.entries ?? [],
+      })),
+      suction: main.entries,
+      lowest: this.shut ? null : points.reduce((low, one) => (one.pressure < low.pressure ? one : low)),
+      bore: main.end.bore,
+    };
+  }
+
+  private jointPressure(flow: number): number {
+    const [first] = this.sources;
+    if (this.joint) return -this.joint.at(flow);
+    return first ? first.pressure - first.path.run.at(flow) : -Infinity;
+  }
+}
+
+/** Total pressure at a tank's pick-up, Pa absolute; null when its vent is blocked. */
+function sourcePressure(tank: Tank, ambient: number, density: number): number | null {
+  if (tank.vent.kind === "blocked") return null;
+  const held = tank.vent.kind === "spring" ? tank.vent.opening : 0;
+  return ambient - held + density * FREE_FALL * tank.depth;
+}

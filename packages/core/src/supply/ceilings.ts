@@ -1,0 +1,64 @@
+import type { FuelState } from "../fuel/index.js";
+import type { BandEnd } from "../parts/Band.js";
+import { LAMINAR_END } from "../parts/friction/index.js";
+import type { DescentEntry } from "./descent.js";
+import type { LimitName, Limits } from "./Limits.js";
+import { lastHolding } from "./lastHolding.js";
+import { marginsOf, suctionMarginsOf } from "./margins.js";
+import type { Supply } from "./Supply.js";
+import { type SupplyDescent, SupplyModel } from "./SupplyModel.js";
+
+/** How far a supply can go before one limit is met. */
+export interface Ceiling {
+  readonly limit: LimitName;
+  /** largest demand at which the limit holds, m3/s; 0 when it never does, Infinity when demand does not touch it */
+  readonly flow: number;
+  /** ceiling over demand, minus one; where the suction line carries the pump's whole flow, that flow's own ratio */
+  readonly inHand: number;
+}
+
+/**
+ * The supply ceiling of every limit, the worse of two readings: the smooth passage between laminar and turbulent flow,
+ * and turbulent flow from Re 2300 up. A ceiling inside the jump of the second is the flow below it.
+ *
+ * @param supply from tank to injection pump
+ * @param fuel from `fuelState`
+ * @param limits what to keep to
+ * @param demand m3/s, return included; more than 0
+ * @param end which end of every band
+ */
+export function ceilings(supply: Supply, fuel: FuelState, limits: Limits, demand: number, end: BandEnd): Ceiling[] {
+  const smooth = new SupplyModel(supply, { fuel, passage: "smooth", end });
+  const found = ceilingsOf(smooth, limits, demand);
+  const reach = Math.max(demand, ...found.map(({ flow }) => flow).filter(Number.isFinite));
+  // Where no line leaves laminar flow even at the highest ceiling, the other reading is the same.
+  if (smooth.intake.shut || !leavesLaminar(smooth.descent(reach))) return found;
+  const early = ceilingsOf(new SupplyModel(supply, { fuel, passage: "early", end }), limits, demand);
+  return found.map((one, at) => {
+    const other = early[at] ?? one;
+    return { limit: one.limit, flow: Math.min(one.flow, other.flow), inHand: Math.min(one.inHand, other.inHand) };
+  });
+}
+
+function ceilingsOf(model: SupplyModel, limits: Limits, demand: number): Ceiling[] {
+  const { pump } = model.supply;
+  const whole = pump.kind === "fixed" && pump.reliefTo === "tank" ? model.suctionFlow(0) : null;
+  const suction = suctionMarginsOf(model, limits);
+  return [...marginsOf(model, limits)].map(([limit, margin]) => {
+    const flow = lastHolding(margin, demand);
+    const alone = whole === null ? undefined : suction.get(limit);
+    // The suction line does not feel the demand, so what is in hand there is read off the pump's own flow.
+    const inHand = alone && whole !== null ? lastHolding(alone, whole) / whole - 1 : flow / demand - 1;
+    return { limit, flow, inHand: Math.min(inHand, flow / demand - 1) };
+  });
+}
+
+function leavesLaminar(descent: SupplyDescent): boolean {
+  const turbulent = (entries: readonly DescentEntry[]): boolean =>
+    entries.some((entry) =>
+      entry.kind === "bank"
+        ? entry.branches.some(turbulent)
+        : entry.profile.regime !== null && (entry.profile.reynolds ?? 0) > LAMINAR_END,
+    );
+  return [...descent.tanks.map((one) => one.descent), descent.suction, descent.delivery].some(turbulent);
+}
