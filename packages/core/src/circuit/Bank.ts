@@ -1,8 +1,8 @@
-import type { OwnLaw } from "../parts/law/index.js";
+import type { OwnLaw, Pace } from "../parts/law/index.js";
 import type { Run } from "./Run.js";
 import { Split } from "./Split.js";
 import { splitByBracket } from "./splitByBracket.js";
-import { splitByNewton } from "./splitByNewton.js";
+import { newtonStep, splitByNewton } from "./splitByNewton.js";
 
 /**
  * A bank under one fuel state: how a flow splits over its branches, and the friction they share.
@@ -11,42 +11,62 @@ import { splitByNewton } from "./splitByNewton.js";
  * shared drop is relative to the same zero. In an ordinary bank the common head is kept by the series around it.
  */
 export class Bank implements OwnLaw {
+  flow = 0;
+  drop = 0;
   slope = 0;
+  settled = true;
   /** whether nothing can pass at all */
   readonly shut: boolean;
   private readonly size: number;
   private readonly openAt: readonly number[];
   private readonly split: Split;
   private readonly simple: boolean;
-  private total = 0;
 
   constructor(runs: readonly Run[], heads: readonly number[] = runs.map(() => 0)) {
     this.size = runs.length;
     this.openAt = runs.flatMap((run, at) => (run.shut ? [] : [at]));
     this.shut = this.openAt.length === 0;
-    const openRuns = runs.filter((run) => !run.shut);
     const openHeads = heads.filter((_, at) => this.openAt.includes(at));
-    this.split = new Split(openRuns, openHeads);
-    // One-way valves and unequal heads may leave a branch at rest, which Newton's method cannot see coming.
-    this.simple = openRuns.every((run) => !run.oneWay) && openHeads.every((head) => head === openHeads[0]);
+    this.split = new Split(
+      runs.filter((run) => !run.shut),
+      openHeads,
+    );
+    // One-way valves and heads of their own may leave a branch at rest, which Newton's method cannot see coming.
+    this.simple = this.split.runs.every((run) => !run.oneWay) && openHeads.every((head) => head === 0);
   }
 
-  /** Shared drop, Pa, at a total flow, m3/s; leaves the derivative in `slope` and the split for `flows`. */
-  at(total: number, warm = false): number {
+  update(pace: Pace): void {
+    const { split, flow } = this;
+    this.settled = true;
     if (this.shut) {
       this.slope = Infinity;
-      return total < 0 ? -Infinity : Infinity;
+      this.drop = flow < 0 ? -Infinity : Infinity;
+      return;
     }
-    const from = warm && this.simple && total !== 0 ? this.total : 0;
-    this.total = total;
-    if (!(this.simple && splitByNewton(this.split, total, from))) splitByBracket(this.split, total);
-    this.slope = this.split.slope;
-    return this.split.drop;
+    const before = split.total;
+    split.total = flow;
+    if (pace !== "whole" && this.simple && flow !== 0) {
+      const goOn = pace === "next step" && before * flow > 0;
+      for (let at = 0; at < split.flows.length; at++) {
+        split.flows[at] = goOn ? ((split.flows[at] as number) / before) * flow : flow / split.flows.length;
+      }
+      newtonStep(split, goOn ? "next step" : "first step");
+      this.settled = split.settled;
+    } else if (!(this.simple && splitByNewton(split))) splitByBracket(split);
+    this.drop = split.drop;
+    this.slope = split.slope;
+  }
+
+  /** Shared drop, Pa, at a total flow, m3/s. */
+  at(flow: number): number {
+    this.flow = flow;
+    this.update("whole");
+    return this.drop;
   }
 
   /** Flow of each branch at a total flow, m3/s; a shut branch carries 0. */
-  flows(total: number): Float64Array {
-    this.at(total);
+  flows(flow: number): Float64Array {
+    this.at(flow);
     const flows = new Float64Array(this.size);
     this.openAt.forEach((at, place) => {
       flows[at] = this.split.flows[place] ?? 0;

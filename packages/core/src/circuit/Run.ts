@@ -1,14 +1,19 @@
-import type { OwnLaw, Terms } from "../parts/law/index.js";
-import { rootOfRising } from "./rootOfRising.js";
+import type { OwnLaw, Pace, Terms } from "../parts/law/index.js";
+import { fittedFlow, rootOfQuadratic } from "./fittedFlow.js";
+import { flowAtDrop } from "./flowAtDrop.js";
 
 /**
  * A series under one fuel state, folded: what drop a flow costs and what flow a drop drives.
  *
- * The static head is kept apart from *friction* (which here includes the opening pressure of valves): friction alone is
- * what branches of a bank share, and small drops are not lost against a large head.
+ * The static head, `constant`, is kept apart: `update` gives *friction* only (which here includes the opening pressure of
+ * valves). Friction alone is what branches of a bank share, and small drops are not lost against a large head.
  */
 export class Run implements OwnLaw {
+  flow = 0;
+  drop = 0;
   slope = 0;
+  settled = true;
+  /** static head, Pa */
   readonly constant: number;
   readonly shut: boolean;
   readonly oneWay: boolean;
@@ -16,6 +21,9 @@ export class Run implements OwnLaw {
   private readonly linear: number;
   private readonly quadratic: number;
   private readonly own: readonly OwnLaw[];
+  private readonly banks: readonly OwnLaw[];
+  /** what the banks add to the linear term at no flow, for a first guess */
+  private readonly banksAtRest: number;
 
   constructor(terms: Terms) {
     this.constant = terms.constant;
@@ -25,32 +33,54 @@ export class Run implements OwnLaw {
     this.linear = terms.linear;
     this.quadratic = terms.quadratic;
     this.own = terms.own;
+    this.banks = terms.banks;
+    this.banksAtRest = sumOfSlopes(terms.banks, 0);
+  }
+
+  update(pace: Pace): void {
+    const { flow, own, banks } = this;
+    this.settled = true;
+    if (this.shut || (this.oneWay && flow < 0)) {
+      this.slope = Infinity;
+      this.drop = flow < 0 ? -Infinity : Infinity;
+      return;
+    }
+    const bend = this.quadratic * Math.abs(flow);
+    let drop = (this.linear + bend) * flow + this.opening;
+    let slope = this.linear + 2 * bend;
+    for (let at = 0; at < own.length; at++) {
+      const law = own[at] as OwnLaw;
+      law.flow = flow;
+      law.update(pace);
+      drop += law.drop;
+      slope += law.slope;
+    }
+    for (let at = 0; at < banks.length; at++) {
+      const bank = banks[at] as OwnLaw;
+      bank.flow = flow;
+      bank.update(pace);
+      drop += bank.drop;
+      slope += bank.slope;
+      if (!bank.settled) this.settled = false;
+    }
+    this.drop = drop;
+    this.slope = slope;
   }
 
   /** Drop, Pa, head included, at a flow, m3/s. Infinite where nothing can flow that way. */
-  at(flow: number, warm = false): number {
-    return this.constant + this.friction(flow, warm);
+  at(flow: number): number {
+    return this.constant + this.friction(flow);
   }
 
-  /** Drop without the static head, Pa; leaves its derivative in `slope`. */
-  friction(flow: number, warm = false): number {
-    if (this.shut || (this.oneWay && flow < 0)) {
-      this.slope = Infinity;
-      return flow < 0 ? -Infinity : Infinity;
-    }
-    const size = Math.abs(flow);
-    let drop = (this.linear + this.quadratic * size) * flow;
-    let slope = this.linear + 2 * this.quadratic * size;
-    for (const law of this.own) {
-      drop += law.at(flow, warm);
-      slope += law.slope;
-    }
-    this.slope = slope;
-    return drop + this.opening;
+  /** Drop without the static head, Pa. */
+  friction(flow: number): number {
+    this.flow = flow;
+    this.update("whole");
+    return this.drop;
   }
 
   /** Flow, m3/s, that a drop, Pa, head included, drives; 0 where a valve stays shut. */
-  flow(drop: number): number {
+  flowAt(drop: number): number {
     return this.flowOfFriction(drop - this.constant);
   }
 
@@ -59,36 +89,40 @@ export class Run implements OwnLaw {
     if (this.shut || (this.oneWay && drop <= this.opening)) return 0;
     const target = drop - this.opening;
     if (target === 0) return 0;
-    const direct = this.own.length === 0;
+    const direct = this.own.length === 0 && this.banks.length === 0;
     if (direct && this.linear === 0 && this.quadratic === 0) return target > 0 ? Infinity : -Infinity;
-    const guess = this.foldedFlow(Math.abs(target));
-    if (direct) return Math.sign(target) * guess;
-    const size = target > 0 ? this.root(target, guess, 1) : this.root(-target, guess, -1);
-    return Math.sign(target) * size;
+    const sign = target < 0 ? -1 : 1;
+    const guess = this.guess(sign * target, sign);
+    if (direct) return sign * guess;
+    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.opening);
   }
 
-  /** Flow that the folded terms alone, with the own laws' slope at rest, would let pass. */
-  private foldedFlow(target: number): number {
-    let linear = this.linear;
-    for (const law of this.own) {
-      law.at(0);
-      linear += law.slope;
+  /**
+   * About how much a friction drives, m3/s, without its sign: what the folded terms and the laws at rest would let pass,
+   * bettered by one step with the banks still as at rest, since a turbulent line is far from its rest.
+   */
+  private guess(target: number, sign: 1 | -1): number {
+    const { own, quadratic } = this;
+    const linear = this.linear + this.banksAtRest;
+    const start = rootOfQuadratic(linear + sumOfSlopes(own, 0), quadratic, target);
+    if (own.length === 0) return start;
+    let drop = (linear + quadratic * start) * start;
+    let slope = linear + 2 * quadratic * start;
+    for (const law of own) {
+      law.flow = sign * start;
+      law.update("whole");
+      drop += sign * law.drop;
+      slope += law.slope;
     }
-    return (2 * target) / (linear + Math.sqrt(linear * linear + 4 * this.quadratic * target));
+    const next = fittedFlow(start, drop, slope, target);
+    return next > 0 ? next : start;
   }
+}
 
-  private root(target: number, guess: number, sign: 1 | -1): number {
-    const run = this;
-    let warm = false;
-    const rising = {
-      slope: 0,
-      at(size: number) {
-        const drop = sign * (run.friction(sign * size, warm) - run.opening);
-        this.slope = run.slope;
-        warm = true;
-        return drop;
-      },
-    };
-    return rootOfRising(rising, target, guess > 0 && guess < Infinity ? guess : 1e-6);
-  }
+function sumOfSlopes(laws: readonly OwnLaw[], flow: number): number {
+  return laws.reduce((sum, law) => {
+    law.flow = flow;
+    law.update("whole");
+    return sum + law.slope;
+  }, 0);
 }

@@ -8,13 +8,17 @@ export class Split {
   readonly heads: Float64Array;
   /** flow of each, m3/s */
   readonly flows: Float64Array;
-  /** head and friction of each, Pa */
+  /** friction of each, Pa */
   readonly drops: Float64Array;
   /** derivative of each drop, Pa s/m3 */
   readonly slopes: Float64Array;
+  /** flow to split, m3/s */
+  total = 0;
   /** the drop they share, Pa, and its derivative by the total flow, Pa s/m3 */
   drop = 0;
   slope = 0;
+  /** whether flows and drop are the split to rounding */
+  settled = false;
 
   constructor(runs: readonly Run[], heads: readonly number[]) {
     this.runs = runs;

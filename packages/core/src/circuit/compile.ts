@@ -1,9 +1,9 @@
 import { addPart, type Setting, Terms } from "../parts/law/index.js";
+import { FREE_FALL } from "../parts/rise.js";
 import { Bank } from "./Bank.js";
 import type { Circuit, Parallel } from "./Circuit.js";
 import { netRise } from "./netRise.js";
 import { Run } from "./Run.js";
-import { FREE_FALL } from "../parts/rise.js";
 
 /** A circuit folded into a run, and the bank behind each of its parallels. */
 export interface Compiled {
@@ -40,7 +40,7 @@ function addBank(bank: Parallel, setting: Setting, terms: Terms, banks: Map<Para
   });
   const law = new Bank(runs);
   banks.set(bank, law);
-  terms.own.push(law);
+  terms.banks.push(law);
   terms.constant += setting.fuel.density * FREE_FALL * netRise(bank);
   terms.shut ||= law.shut;
 }

@@ -21,6 +21,8 @@ export interface Solved {
   readonly drop: (flow: number) => number;
   /** m3/s that a drop in Pa, head included, drives; 0 where the circuit is shut */
   readonly flow: (drop: number) => number;
+  /** fills `into` with the drops, Pa, at `flows`, m3/s; see `sweep` */
+  readonly drops: (flows: Float64Array, into: Float64Array) => void;
   /** every part at a flow in m3/s, in the order the fuel meets them */
   readonly profile: (flow: number) => ProfileEntry[];
   /** whether nothing can pass at all */
@@ -51,7 +53,15 @@ export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions =
     },
     flow(drop) {
       requireFinite("flow", "drop", drop, "Pa");
-      return run.flow(drop);
+      return run.flowAt(drop);
+    },
+    drops(flows, into) {
+      for (let at = 0; at < flows.length; at++) {
+        // Through the run's fields, so that no number is allocated on the way.
+        run.flow = flows[at] as number;
+        run.update("whole");
+        into[at] = run.constant + run.drop;
+      }
     },
     profile(flow) {
       requireFinite("profile", "flow", flow, "m3/s");

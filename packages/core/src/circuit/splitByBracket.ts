@@ -4,10 +4,11 @@ import type { Split } from "./Split.js";
  * The split of a flow over branches of any kind, found by closing a bracket on the shared drop: valves may stay shut,
  * heads may differ, and a branch may run backwards. Slower than Newton's method and unable to fail.
  *
- * @param split takes the answer: flows, shared drop and slope
- * @param total flow to split, m3/s
+ * @param split `total` says what to split; takes the answer: flows, shared drop and slope
  */
-export function splitByBracket(split: Split, total: number): void {
+export function splitByBracket(split: Split): void {
+  const { total } = split;
+  split.settled = true;
   let [low, high] = bracket(split, total);
   if (low === -Infinity) {
     // Backward flow with a one-way valve in every branch: nothing drives it.
@@ -28,7 +29,7 @@ export function splitByBracket(split: Split, total: number): void {
     else [high, highMiss] = [middle, miss];
   }
   split.drop = -lowMiss < highMiss ? low : high;
-  settle(split, total);
+  settle(split);
 }
 
 /** Drops at which the branches certainly carry too little and too much. */
@@ -65,8 +66,8 @@ function missAt({ runs, heads, flows }: Split, drop: number, total: number): num
  * The last rounding of the drop can still be worth a noticeable flow where friction is tiny beside the heads. What is
  * left over is handed to the branches in proportion to how easily they take it.
  */
-function settle(split: Split, total: number): void {
-  const { runs, flows, slopes } = split;
+function settle(split: Split): void {
+  const { runs, flows, slopes, total } = split;
   const left = -missAt(split, split.drop, total);
   let conductance = 0;
   runs.forEach((run, at) => {

@@ -1,3 +1,5 @@
+import type { Pace } from "../parts/law/index.js";
+import type { Run } from "./Run.js";
 import type { Split } from "./Split.js";
 
 /** Steps smaller than this, relative, leave an error of their square: below rounding. */
@@ -7,62 +9,64 @@ const CLOSE = 1e-8;
  * The split of a flow over branches with friction only, by Newton's method on all branch flows and the shared drop at
  * once. Every round meets the total exactly, so mass is kept whatever the round's error in the drops.
  *
- * @param split flows may hold an earlier split of `from`
- * @param total flow to split, m3/s
- * @param from total of the split in `flows` to start from; 0 to start evenly
+ * @param split `total` says what to split; its flows are replaced
  * @returns whether it closed in; if not, the split is not to be used
  */
-export function splitByNewton(split: Split, total: number, from: number): boolean {
-  const { runs, flows, drops, slopes, heads } = split;
-  const count = runs.length;
-  for (let at = 0; at < count; at++) {
-    flows[at] = from === 0 ? total / count : ((flows[at] as number) / from) * total;
-  }
+export function splitByNewton(split: Split): boolean {
+  const { flows, total } = split;
+  if (total === 0) return splitAtRest(split);
+  for (let at = 0; at < flows.length; at++) flows[at] = total / flows.length;
   for (let round = 0; round < 40; round++) {
-    let conductance = 0;
-    let carried = 0;
-    for (let at = 0; at < count; at++) {
-      const run = runs[at] as Split["runs"][number];
-      const flow = flows[at] as number;
-      const drop = run.friction(flow, round > 0);
-      const perSlope = 1 / run.slope;
-      drops[at] = drop;
-      slopes[at] = run.slope;
-      conductance += perSlope;
-      carried += flow - drop * perSlope;
-    }
-    if (!(conductance > 0 && conductance < Infinity)) return total === 0 && atRest(split);
-    const shared = (total - carried) / conductance;
-    let far = total === 0;
-    let lost = false;
-    for (let at = 0; at < count; at++) {
-      const flow = flows[at] as number;
-      const next = flow + (shared - (drops[at] as number)) / (slopes[at] as number);
-      // With friction only, every branch flows the way the total does.
-      const kept = next * total > 0 ? next : flow / 8;
-      if (kept !== next) lost = true;
-      if (Math.abs(kept - flow) > CLOSE * Math.abs(kept)) far = true;
-      flows[at] = kept;
-    }
-    if (total === 0) return atRest(split);
-    if (!far && !lost) {
-      split.drop = shared + (heads[0] as number);
-      split.slope = 1 / conductance;
-      return true;
-    }
+    newtonStep(split, round === 0 ? "first step" : "next step");
+    if (split.settled) return true;
   }
   return false;
 }
 
+/**
+ * One round of Newton's method from the flows in `split`, which must add up to something of the total's sign.
+ * Leaves flows, shared drop, slope, and whether this settled the split to rounding.
+ */
+export function newtonStep(split: Split, pace: Pace): void {
+  const { runs, flows, drops, slopes, total } = split;
+  let conductance = 0;
+  let carried = 0;
+  let settled = true;
+  for (let at = 0; at < runs.length; at++) {
+    const run = runs[at] as Run;
+    const flow = flows[at] as number;
+    run.flow = flow;
+    run.update(pace);
+    if (!run.settled) settled = false;
+    drops[at] = run.drop;
+    slopes[at] = run.slope;
+    conductance += 1 / run.slope;
+    carried += flow - run.drop / run.slope;
+  }
+  const shared = (total - carried) / conductance;
+  for (let at = 0; at < runs.length; at++) {
+    const flow = flows[at] as number;
+    const next = flow + (shared - (drops[at] as number)) / (slopes[at] as number);
+    // With friction only, every branch flows the way the total does.
+    const kept = next * total > 0 ? next : flow / 8;
+    if (!(Math.abs(kept - flow) <= CLOSE * Math.abs(kept)) || kept !== next) settled = false;
+    flows[at] = kept;
+  }
+  split.drop = shared;
+  split.slope = 1 / conductance;
+  split.settled = settled;
+}
+
 /** No total, no flow anywhere; the slope is that of the branches at rest. */
-function atRest(split: Split): boolean {
+function splitAtRest(split: Split): boolean {
   let conductance = 0;
   split.runs.forEach((run, at) => {
     run.friction(0);
     conductance += 1 / run.slope;
     split.flows[at] = 0;
   });
-  split.drop = split.heads[0] as number;
+  split.drop = 0;
   split.slope = 1 / conductance;
+  split.settled = true;
   return true;
 }

@@ -14,6 +14,10 @@ import type { Solved } from "./solve.js";
  */
 export function sweep(solved: Solved, flows: Float64Array, into = new Float64Array(flows.length)): Float64Array {
   if (into.length !== flows.length) throw new InputError("sweep", "into", `${flows.length} long`, into.length);
-  for (let at = 0; at < flows.length; at++) into[at] = solved.drop(flows[at] as number);
+  for (let at = 0; at < flows.length; at++) {
+    if (!Number.isFinite(flows[at]))
+      throw new InputError("sweep", `flows[${at}]`, "a finite number of m3/s", flows[at]);
+  }
+  solved.drops(flows, into);
   return into;
 }

@@ -3,8 +3,8 @@ import type { Setting } from "../parts/law/index.js";
 import { Delivery } from "./Delivery.js";
 import type { DescentEntry } from "./descent.js";
 import { Intake, type IntakeDescent } from "./Intake.js";
-import type { FixedPump, Pump } from "./PumpKinds.js";
 import { lastHolding } from "./lastHolding.js";
+import type { FixedPump, Pump } from "./PumpKinds.js";
 import type { Supply } from "./Supply.js";
 
 /** A supply at one demand. Pressures are static, as gauges read them. */

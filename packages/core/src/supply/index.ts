@@ -1,4 +1,4 @@
-export { atmosphere } from "./atmosphere.js";
+export { type AltitudeKind, atmosphere } from "./atmosphere.js";
 export { type Ceiling, ceilings } from "./ceilings.js";
 export { cleaned, cleanedCircuit } from "./cleaned.js";
 export type { BankDescent, DescentEntry, LowPoint, PartDescent } from "./descent.js";
@@ -6,8 +6,8 @@ export { KINETIC_FACTOR, kineticPressure } from "./descent.js";
 export type { IntakeDescent, TankShare } from "./Intake.js";
 export { type EndJudgement, type Grade, type Judgement, judge, LEAST_IN_HAND } from "./judge.js";
 export type { LimitName, Limits } from "./Limits.js";
-export { publishedVacuumLimits } from "./publishedVacuumLimits.js";
 export type { CurvePump, FixedPump, NoPump, PulsePump, Pump, Slip } from "./PumpKinds.js";
+export { publishedVacuumLimits } from "./publishedVacuumLimits.js";
 export { pump } from "./pump.js";
 export type { Supply } from "./Supply.js";
 export { type SupplyDescent, SupplyModel, type SupplyState } from "./SupplyModel.js";

@@ -42,7 +42,12 @@ function requireCurve({ points }: CurvePump): void {
     if (!before) return;
     requireMoreThan("pump", `points[${at}].flow`, point.flow, before.flow, "m3/s");
     if (!(point.rise <= before.rise)) {
-      throw new InputError("pump", `points[${at}].rise`, `at most ${before.rise} Pa, as at the smaller flow`, point.rise);
+      throw new InputError(
+        "pump",
+        `points[${at}].rise`,
+        `at most ${before.rise} Pa, as at the smaller flow`,
+        point.rise,
+      );
     }
   });
 }

@@ -4,7 +4,7 @@ import { requireAtLeast } from "../require.js";
 /** How air gets in as fuel goes out: freely, at a vacuum the vent needs, or not at all. */
 export type Vent =
   | { readonly kind: "open" }
-  | { readonly kind: "spring"; /** vacuum at which it cracks, Pa */ readonly opening: number }
+  | { readonly kind: "spring" /** vacuum at which it cracks, Pa */; readonly opening: number }
   | { readonly kind: "blocked" };
 
 /** A tank, and the path from its pick-up to where several tanks join. */

@@ -15,10 +15,14 @@ export type Passage = "smooth" | "early";
  * mean slope for every roughness up to 0.05, which makes it monotone (Fritsch and Carlson, SIAM J. Numer. Anal. 17
  * (1980) 238).
  *
- * `at` returns G and leaves dG/dRe in `slope`: the solver always wants both and the logarithms are the cost.
+ * `update` turns `reynolds` into `value` (G) and `slope` (dG/dRe): the solver always wants both.
  */
 export class FrictionLaw {
-  slope = 0;
+  /** set by the caller, 0 or more */
+  reynolds = 0;
+  value = 0;
+  slope = 64;
+  private readonly rough: number;
   private readonly relativeRoughness: number;
   private readonly turbulentFrom: number;
   private readonly endValue: number;
@@ -26,40 +30,43 @@ export class FrictionLaw {
 
   constructor(relativeRoughness: number, passage: Passage) {
     this.relativeRoughness = relativeRoughness;
+    this.rough = relativeRoughness / 3.7;
     this.turbulentFrom = passage === "early" ? LAMINAR_END : TURBULENT_START;
-    this.endValue = this.turbulent(TURBULENT_START);
+    this.reynolds = TURBULENT_START;
+    this.turbulent();
+    this.endValue = this.value;
     this.endSlope = this.slope;
   }
 
-  /** @param reynolds Reynolds number, 0 or more */
-  at(reynolds: number): number {
-    if (reynolds <= LAMINAR_END) {
+  update(): void {
+    if (this.reynolds <= LAMINAR_END) {
+      this.value = 64 * this.reynolds;
       this.slope = 64;
-      return 64 * reynolds;
-    }
-    return reynolds < this.turbulentFrom ? this.between(reynolds) : this.turbulent(reynolds);
+    } else if (this.reynolds < this.turbulentFrom) this.between();
+    else this.turbulent();
   }
 
-  private turbulent(reynolds: number): number {
+  private turbulent(): void {
+    const { reynolds, rough } = this;
     const root = colebrookRoot(reynolds, this.relativeRoughness);
     const smooth = 2.51 / reynolds;
-    const pull = (TWO_OVER_LN10 * smooth) / (this.relativeRoughness / 3.7 + smooth * root);
+    const pull = (TWO_OVER_LN10 * smooth) / (rough + smooth * root);
     const frictionTimesReynolds = reynolds / (root * root);
+    this.value = frictionTimesReynolds * reynolds;
     this.slope = (2 * frictionTimesReynolds) / (1 + pull);
-    return frictionTimesReynolds * reynolds;
   }
 
-  private between(reynolds: number): number {
+  private between(): void {
     const width = TURBULENT_START - LAMINAR_END;
     const start = 64 * LAMINAR_END;
     const rise = this.endValue - start;
-    const t = (reynolds - LAMINAR_END) / width;
+    const t = (this.reynolds - LAMINAR_END) / width;
     const first = 64 * width;
     const last = this.endSlope * width;
     // start + first t + c t^2 + d t^3 with the end's value and slope met at t = 1
     const c = 3 * rise - 2 * first - last;
     const d = first + last - 2 * rise;
+    this.value = start + t * (first + t * (c + t * d));
     this.slope = (first + t * (2 * c + t * 3 * d)) / width;
-    return start + t * (first + t * (c + t * d));
   }
 }

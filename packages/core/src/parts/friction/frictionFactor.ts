@@ -20,5 +20,8 @@ import { FrictionLaw } from "./FrictionLaw.js";
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
   requireMoreThan("frictionFactor", "reynolds", reynolds, 0);
   requireBetween("frictionFactor", "relativeRoughness", relativeRoughness, { from: 0, to: MOST_ROUGH });
-  return new FrictionLaw(relativeRoughness, "smooth").at(reynolds) / reynolds / reynolds;
+  const law = new FrictionLaw(relativeRoughness, "smooth");
+  law.reynolds = reynolds;
+  law.update();
+  return law.value / reynolds / reynolds;
 }

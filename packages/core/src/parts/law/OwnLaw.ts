@@ -1,15 +1,24 @@
 /**
- * A part, or a whole bank, whose drop is not a sum of constant, linear and quadratic terms.
+ * How far a bank goes in one update: to its split (`whole`); or by one step, from an even split (`first step`) or from
+ * its last one (`next step`), while whoever asks is closing in on one answer anyway.
+ */
+export type Pace = "whole" | "first step" | "next step";
+
+/**
+ * A part, or a whole bank or run, as the solver works it: set `flow`, call `update`, read `drop` and `slope`.
  *
- * `at` returns the drop and leaves its derivative in `slope`. Drops never fall as flow grows. `warm` allows a bank to
- * start from its last split: the caller is closing in on one answer and flows have moved little.
+ * Figures pass through fields, not arguments, because a number handed to a function that is not inlined is allocated;
+ * this way a sweep allocates nothing. Drops never fall as flow grows.
  */
 export interface OwnLaw {
-  /** d drop / d flow at the flow `at` was last asked for, Pa s/m3 */
+  /** set by the caller, m3/s, of either sign */
+  flow: number;
+  /** Pa, after `update` */
+  drop: number;
+  /** derivative of the drop, Pa s/m3, after `update` */
   slope: number;
-  /**
-   * @param flow m3/s, of either sign
-   * @returns drop, Pa
-   */
-  at(flow: number, warm?: boolean): number;
+  /** false while a bank is still closing in on its split after a step */
+  settled: boolean;
+  /** Works out drop and slope at `flow`. */
+  update(pace: Pace): void;
 }

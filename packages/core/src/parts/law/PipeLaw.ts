@@ -4,7 +4,10 @@ import type { OwnLaw } from "./OwnLaw.js";
 
 /** Friction of a round line under one fuel state. */
 export class PipeLaw implements OwnLaw {
+  flow = 0;
+  drop = 0;
   slope = 0;
+  readonly settled = true;
   private readonly reynoldsPerFlow: number;
   private readonly dropPerFriction: number;
   private readonly friction: FrictionLaw;
@@ -22,9 +25,12 @@ export class PipeLaw implements OwnLaw {
     this.friction = new FrictionLaw(pipe.roughness / bore, passage);
   }
 
-  at(flow: number): number {
-    const drop = this.dropPerFriction * this.friction.at(Math.abs(flow) * this.reynoldsPerFlow);
-    this.slope = this.dropPerFriction * this.reynoldsPerFlow * this.friction.slope;
-    return flow < 0 ? -drop : drop;
+  update(): void {
+    const { friction, flow } = this;
+    friction.reynolds = Math.abs(flow) * this.reynoldsPerFlow;
+    friction.update();
+    const drop = this.dropPerFriction * friction.value;
+    this.drop = flow < 0 ? -drop : drop;
+    this.slope = this.dropPerFriction * this.reynoldsPerFlow * friction.slope;
   }
 }

@@ -9,7 +9,10 @@ const place = { low: 0, middle: 1, high: 2 } as const;
 
 /** Drop of a strainer: the lowest, middle or highest of three published screen laws at that flow. */
 export class StrainerLaw implements OwnLaw {
+  flow = 0;
+  drop = 0;
   slope = 0;
+  readonly settled = true;
   private readonly part: Strainer;
   private readonly fuel: FuelState;
   private readonly place: number;
@@ -20,13 +23,14 @@ export class StrainerLaw implements OwnLaw {
     this.place = place[end];
   }
 
-  at(flow: number): number {
+  update(): void {
+    const { flow } = this;
     const velocity = Math.abs(flow) / this.part.area;
     const drop = this.dropAt(velocity);
     // The slope only steers the solver, so a difference over a millionth serves; at rest the creeping limit is taken.
     const step = Math.max(velocity * 1e-6, 1e-15);
     this.slope = (this.dropAt(velocity + step) - drop) / (step * this.part.area);
-    return flow < 0 ? -drop : drop;
+    this.drop = flow < 0 ? -drop : drop;
   }
 
   private dropAt(velocity: number): number {

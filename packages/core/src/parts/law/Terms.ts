@@ -18,5 +18,8 @@ export class Terms {
   oneWay = false;
   /** whether nothing can pass at all */
   shut = false;
+  /** parts with a law of their own */
   readonly own: OwnLaw[] = [];
+  /** banks, whose split has to be searched for */
+  readonly banks: OwnLaw[] = [];
 }

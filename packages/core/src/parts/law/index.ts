@@ -1,3 +1,3 @@
 export { addPart, type Setting } from "./addPart.js";
-export type { OwnLaw } from "./OwnLaw.js";
+export type { OwnLaw, Pace } from "./OwnLaw.js";
 export { Terms } from "./Terms.js";
