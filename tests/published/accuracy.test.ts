@@ -1,0 +1,38 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, expect, test } from "vitest";
+
+const script = fileURLToPath(new URL("../support/accuracy.mjs", import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "accuracy-"));
+
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const printed = () => spawnSync(process.execPath, [script, folder], { encoding: "utf8" });
+
+test("the accuracy report fails when nothing was measured", () => {
+  const { status, stderr } = printed();
+  expect(status).toBe(1);
+  expect(stderr).toBe(`nothing measured yet: ${folder} holds no reports; run the tests first\n`);
+});
+
+test("the accuracy report prints one line a table, by name, and the sum", () => {
+  const write = (name: string, entry: object) => writeFileSync(join(folder, `${name}.json`), JSON.stringify(entry));
+  const kind = "independent arithmetic (checks the code, not the physics)";
+  write("b", { name: "lines/b", kind, as: "relative", n: 45, mean: 1.23e-16, p90: 0, max: 4e-15 });
+  // JSON turns Infinity, which a missing answer counts as, into null.
+  write("a", { name: "lines/a", kind: "worked example", as: "half steps", n: 7, mean: 0.5, p90: 0.912, max: Infinity });
+  const { status, stdout } = printed();
+  expect(status).toBe(0);
+  expect(stdout.split("\n")).toEqual([
+    "table    rows  error in       mean  90 %        max  kind",
+    "-------  ----  ----------  -------  ----  ---------  ----------------------",
+    "lines/a     7  half steps     0.50  0.91  no answer  worked example",
+    "lines/b    45  relative    1.2e-16     0    4.0e-15  independent arithmetic",
+    "",
+    "52 figures checked in 2 measurements. In half steps, 1 is the rounding of the printed figure.",
+    "",
+  ]);
+});

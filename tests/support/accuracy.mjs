@@ -1,0 +1,57 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+// Prints how well the library meets its published tables: `npm run accuracy` after the tests, which leave one file a table
+// in reports/accuracy. Another folder may be named as the only argument.
+
+/**
+ * @typedef {{ name: string, kind: string, as: string, n: number, mean: number, p90: number, max: number }} Entry
+ */
+
+const folder = process.argv[2] ?? fileURLToPath(new URL("../../reports/accuracy", import.meta.url));
+const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".json")) : [];
+if (files.length === 0) {
+  console.error(`nothing measured yet: ${folder} holds no reports; run the tests first`);
+  process.exit(1);
+}
+
+/** @type {Entry[]} */
+const entries = files.map((file) => JSON.parse(readFileSync(join(folder, file), "utf8")));
+entries.sort((left, right) => left.name.localeCompare(right.name, "en"));
+
+const heads = ["table", "rows", "error in", "mean", "90 %", "max", "kind"];
+const lines = entries.map((entry) => [
+  entry.name,
+  String(entry.n),
+  entry.as,
+  figure(entry.mean),
+  figure(entry.p90),
+  figure(entry.max),
+  entry.kind.replace(/ \(.*/s, ""),
+]);
+const widths = heads.map((head, at) => Math.max(head.length, ...lines.map((line) => line[at]?.length ?? 0)));
+const numbers = new Set([1, 3, 4, 5]);
+
+console.log(row(heads));
+console.log(widths.map((width) => "-".repeat(width)).join("  "));
+for (const line of lines) console.log(row(line));
+const figures = entries.reduce((sum, { n }) => sum + n, 0);
+console.log(
+  `\n${figures} figures checked in ${entries.length} measurements. In half steps, 1 is the rounding of the printed figure.`,
+);
+
+/** @param {string[]} cells */
+function row(cells) {
+  const padded = cells.map((cell, at) =>
+    numbers.has(at) ? cell.padStart(widths[at] ?? 0) : cell.padEnd(widths[at] ?? 0),
+  );
+  return padded.join("  ").trimEnd();
+}
+
+/** @param {number | null} value JSON has no Infinity: a missing answer was written as null */
+function figure(value) {
+  if (value === null) return "no answer";
+  if (value === 0) return "0";
+  return value < 0.001 || value >= 1000 ? value.toExponential(1) : value.toPrecision(2);
+}
