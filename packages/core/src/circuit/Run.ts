@@ -24,6 +24,8 @@ export class Run implements OwnLaw {
   private readonly banks: readonly OwnLaw[];
   /** what the banks add to the linear term at no flow, for a first guess */
   private readonly banksAtRest: number;
+  /** relative step that ends the search for a flow: another round costs little without banks, much with them */
+  private readonly close: number;
 
   constructor(terms: Terms) {
     this.constant = terms.constant;
@@ -35,6 +37,7 @@ export class Run implements OwnLaw {
     this.own = terms.own;
     this.banks = terms.banks;
     this.banksAtRest = sumOfSlopes(terms.banks, 0);
+    this.close = terms.banks.length > 0 ? 2e-6 : 1e-9;
   }
 
   update(pace: Pace): void {
@@ -94,7 +97,7 @@ export class Run implements OwnLaw {
     const sign = target < 0 ? -1 : 1;
     const guess = this.guess(sign * target, sign);
     if (direct) return sign * guess;
-    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.opening);
+    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.opening, this.close);
   }
 
   /**

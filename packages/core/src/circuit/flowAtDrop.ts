@@ -15,9 +15,11 @@ const ULP = 2 ** -52;
  * @param target Pa, not 0; the flow has its sign
  * @param guess a flow of the right size, m3/s, more than 0
  * @param opening what the drop holds at rest, Pa
+ * @param close relative step after which to stop: what is left is a few times its square, as far as the fit bends with
+ *   the law
  * @returns m3/s
  */
-export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: number): number {
+export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: number, close: number): number {
   const sign = target < 0 ? -1 : 1;
   const size = Math.abs(target);
   let low = 0;
@@ -36,7 +38,7 @@ export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: 
     if (settled && miss > 0) high = flow;
     if (settled && miss < 0) low = flow;
     let next = round < 60 ? fittedFlow(flow, value, law.slope, size) : Number.NaN;
-    if (settled && Math.abs(next - flow) <= CLOSE * flow && next >= low && next <= high) return sign * next;
+    if (settled && Math.abs(next - flow) <= close * flow && next >= low && next <= high) return sign * next;
     // Turned round: a step that is not a number, or leaves the bracket, is replaced too.
     if (!(next > low && next < high)) next = settled || round >= 60 ? inside(low, high) : flow;
     // No number lies between: the law steps over the target here, or rounding has the last word.
@@ -46,9 +48,6 @@ export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: 
   }
   return sign * low;
 }
-
-/** A step this small, relative, leaves an error of a few times its square; the fit bends with the law. */
-const CLOSE = 2e-6;
 
 /** A number well inside a bracket: its geometric middle while it is wide, the plain middle once it is narrow. */
 function inside(low: number, high: number): number {

@@ -23,6 +23,8 @@ export interface TankShare {
 export interface IntakeDescent {
   readonly tanks: readonly TankShare[];
   readonly suction: readonly DescentEntry[];
+  /** total pressure where the suction path begins: the tanks' joint, or behind the only tank's path, Pa absolute */
+  readonly joint: number;
   /** lowest static pressure anywhere on the way, and the part behind which it stands; null where nothing passes */
   readonly lowest: LowPoint | null;
   /** bore at the pump's inlet, m; null when no line or fitting comes before it */
@@ -101,6 +103,7 @@ export class Intake {
         descent: ways[at]?.entries ?? [],
       })),
       suction: main.entries,
+      joint: trunk.total ?? -Infinity,
       lowest: this.shut ? null : points.reduce((low, one) => (one.pressure < low.pressure ? one : low)),
       bore: main.end.bore,
     };
