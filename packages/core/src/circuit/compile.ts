@@ -1,46 +1,70 @@
 import { addPart, type Setting, Terms } from "../parts/law/index.js";
+import type { Part } from "../parts/Part.js";
 import { FREE_FALL } from "../parts/rise.js";
 import { Bank } from "./Bank.js";
 import type { Circuit, Parallel } from "./Circuit.js";
 import { netRise } from "./netRise.js";
 import { Run } from "./Run.js";
 
-/** A circuit folded into a run, and the bank behind each of its parallels. */
+/** A part of a folded circuit, by itself. */
+export interface PartStop {
+  readonly kind: "part";
+  readonly part: Part;
+  /** where it stands: indexes into items and branches, outermost first */
+  readonly path: readonly number[];
+  readonly run: Run;
+  /** whether nothing passes it backwards, or at all */
+  readonly holdsBack: boolean;
+}
+
+/** A bank of a folded circuit, by itself. */
+export interface BankStop {
+  readonly kind: "bank";
+  readonly path: readonly number[];
+  readonly bank: Bank;
+  /** static head of every branch, Pa */
+  readonly head: number;
+  readonly branches: readonly (readonly Stop[])[];
+}
+
+/** What the fuel meets on its way, one after another. */
+export type Stop = PartStop | BankStop;
+
+/** A circuit under one fuel state: folded into a run for its total, and stop by stop for what happens on the way. */
 export interface Compiled {
   readonly run: Run;
-  readonly banks: ReadonlyMap<Parallel, Bank>;
+  readonly stops: readonly Stop[];
 }
 
 /** Folds a circuit under one fuel state. */
 export function compile(circuit: Circuit, setting: Setting): Compiled {
-  const banks = new Map<Parallel, Bank>();
   const terms = new Terms();
-  add(circuit, setting, terms, banks);
-  return { run: new Run(terms), banks };
+  const stops = add(circuit, setting, terms, []);
+  return { run: new Run(terms), stops };
 }
 
-function add(circuit: Circuit, setting: Setting, terms: Terms, banks: Map<Parallel, Bank>): void {
+function add(circuit: Circuit, setting: Setting, terms: Terms, path: readonly number[]): Stop[] {
   switch (circuit.kind) {
     case "series":
-      for (const item of circuit.items) add(item, setting, terms, banks);
-      break;
+      return circuit.items.flatMap((item, at) => add(item, setting, terms, [...path, at]));
     case "parallel":
-      addBank(circuit, setting, terms, banks);
-      break;
-    default:
-      addPart(circuit, setting, terms);
+      return [addBank(circuit, setting, terms, path)];
+    default: {
+      const own = new Terms();
+      addPart(circuit, setting, own);
+      terms.add(own);
+      return [{ kind: "part", part: circuit, path, run: new Run(own), holdsBack: own.shut || own.oneWay }];
+    }
   }
 }
 
-function addBank(bank: Parallel, setting: Setting, terms: Terms, banks: Map<Parallel, Bank>): void {
-  const runs = bank.branches.map((branch) => {
-    const inside = new Terms();
-    add(branch, setting, inside, banks);
-    return new Run(inside);
-  });
-  const law = new Bank(runs);
-  banks.set(bank, law);
-  terms.banks.push(law);
-  terms.constant += setting.fuel.density * FREE_FALL * netRise(bank);
-  terms.shut ||= law.shut;
+function addBank(circuit: Parallel, setting: Setting, terms: Terms, path: readonly number[]): BankStop {
+  const inside = circuit.branches.map(() => new Terms());
+  const branches = circuit.branches.map((branch, at) => add(branch, setting, inside[at] as Terms, [...path, at]));
+  const bank = new Bank(inside.map((branch) => new Run(branch)));
+  const head = setting.fuel.density * FREE_FALL * netRise(circuit);
+  terms.banks.push(bank);
+  terms.constant += head;
+  terms.shut ||= bank.shut;
+  return { kind: "bank", path, bank, head, branches };
 }

@@ -1,12 +1,7 @@
+import type { FuelState } from "../fuel/index.js";
 import { type Regime, regimeOf } from "../parts/friction/index.js";
-import { addPart, type Setting, Terms } from "../parts/law/index.js";
 import type { Part } from "../parts/Part.js";
-import { FREE_FALL } from "../parts/rise.js";
-import type { Bank } from "./Bank.js";
-import type { Circuit, Parallel } from "./Circuit.js";
-import type { Compiled } from "./compile.js";
-import { netRise } from "./netRise.js";
-import { Run } from "./Run.js";
+import type { BankStop, PartStop, Stop } from "./compile.js";
 
 /** One part at a flow. */
 export interface PartProfile {
@@ -40,54 +35,33 @@ export interface BankProfile {
 /** What stands along a path at a flow, in order. */
 export type ProfileEntry = PartProfile | BankProfile;
 
-/** Every part of a circuit at a flow, in the order the fuel meets them. */
-export function profileOf(
-  circuit: Circuit,
-  compiled: Compiled,
-  setting: Setting,
-  flow: number,
-  path: readonly number[] = [],
-): ProfileEntry[] {
-  switch (circuit.kind) {
-    case "series":
-      return circuit.items.flatMap((item, at) => profileOf(item, compiled, setting, flow, [...path, at]));
-    case "parallel":
-      return [bankProfile(circuit, compiled, setting, flow, path)];
-    default:
-      return [partProfile(circuit, setting, flow, path)];
-  }
+/** Every part of a compiled circuit at a flow, in the order the fuel meets them. */
+export function profileOf(stops: readonly Stop[], fuel: FuelState, flow: number): ProfileEntry[] {
+  return stops.map((stop) => (stop.kind === "bank" ? bankProfile(stop, fuel, flow) : partProfile(stop, fuel, flow)));
 }
 
-function bankProfile(
-  circuit: Parallel,
-  compiled: Compiled,
-  setting: Setting,
-  flow: number,
-  path: readonly number[],
-): BankProfile {
-  const bank = compiled.banks.get(circuit) as Bank;
-  const head = setting.fuel.density * FREE_FALL * netRise(circuit);
+function bankProfile({ path, bank, head, branches }: BankStop, fuel: FuelState, flow: number): BankProfile {
   const flows = bank.flows(flow);
-  const branches = circuit.branches.map((branch, at) =>
-    profileOf(branch, compiled, setting, flows[at] ?? 0, [...path, at]),
-  );
-  return { kind: "bank", path, flow, drop: finiteOrNull(head + bank.at(flow)), branches };
+  const drop = finiteOrNull(head + bank.drop);
+  return {
+    kind: "bank",
+    path,
+    flow,
+    drop,
+    branches: branches.map((branch, at) => profileOf(branch, fuel, flows[at] ?? 0)),
+  };
 }
 
-function partProfile(part: Part, setting: Setting, flow: number, path: readonly number[]): PartProfile {
-  const terms = new Terms();
-  addPart(part, setting, terms);
-  const holdsBack = flow === 0 && (terms.shut || terms.oneWay);
-  const drop = holdsBack ? null : finiteOrNull(new Run(terms).at(flow));
+function partProfile({ part, path, run, holdsBack }: PartStop, fuel: FuelState, flow: number): PartProfile {
   const bore = boreOf(part);
   const throat = part.kind === "orifice" ? part.diameter : bore;
-  const reynolds = throat === null ? null : (4 * Math.abs(flow)) / (Math.PI * throat * setting.fuel.kinematicViscosity);
+  const reynolds = throat === null ? null : (4 * Math.abs(flow)) / (Math.PI * throat * fuel.kinematicViscosity);
   return {
     kind: "part",
     part,
     path,
     flow,
-    drop,
+    drop: holdsBack && flow === 0 ? null : finiteOrNull(run.at(flow)),
     reynolds,
     regime: reynolds === null || bore === null ? null : regimeOf(reynolds),
     velocity: bore === null ? null : flow / ((Math.PI / 4) * bore * bore),
@@ -95,7 +69,7 @@ function partProfile(part: Part, setting: Setting, flow: number, path: readonly 
 }
 
 /** Bore in which the fuel leaves a part, m; null where none is stated. */
-function boreOf(part: Part): number | null {
+export function boreOf(part: Part): number | null {
   return part.kind === "line" || part.kind === "fitting" ? part.bore : null;
 }
 

@@ -44,8 +44,7 @@ export interface Solved {
  */
 export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions = {}): Solved {
   const setting: Setting = { fuel, passage: options.passage ?? "smooth", end: options.end ?? "middle" };
-  const compiled = compile(circuit, setting);
-  const { run } = compiled;
+  const { run, stops } = compile(circuit, setting);
   return {
     drop(flow) {
       requireFinite("drop", "flow", flow, "m3/s");
@@ -65,7 +64,7 @@ export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions =
     },
     profile(flow) {
       requireFinite("profile", "flow", flow, "m3/s");
-      return profileOf(circuit, compiled, setting, flow);
+      return profileOf(stops, fuel, flow);
     },
     shut: run.shut,
   };

@@ -1,3 +1,4 @@
+import { closeBracket } from "../closeBracket.js";
 import type { Split } from "./Split.js";
 
 /**
@@ -9,7 +10,7 @@ import type { Split } from "./Split.js";
 export function splitByBracket(split: Split): void {
   const { total } = split;
   split.settled = true;
-  let [low, high] = bracket(split, total);
+  const [low, high] = bracket(split, total);
   if (low === -Infinity) {
     // Backward flow with a one-way valve in every branch: nothing drives it.
     split.flows.fill(0);
@@ -17,18 +18,14 @@ export function splitByBracket(split: Split): void {
     split.slope = Infinity;
     return;
   }
-  let lowMiss = missAt(split, low, total);
-  let highMiss = missAt(split, high, total);
-  for (let round = 0; round < 300 && lowMiss < 0 && highMiss > 0; round++) {
-    // A straight line through the ends, kept off them; every third round the middle, so that the bracket always halves.
-    const share = round % 3 === 2 ? 0.5 : Math.min(0.99, Math.max(0.01, lowMiss / (lowMiss - highMiss)));
-    const middle = low + share * (high - low);
-    if (middle <= low || middle >= high) break;
-    const miss = missAt(split, middle, total);
-    if (miss < 0) [low, lowMiss] = [middle, miss];
-    else [high, highMiss] = [middle, miss];
-  }
-  split.drop = -lowMiss < highMiss ? low : high;
+  const lowMiss = missAt(split, low, total);
+  const highMiss = missAt(split, high, total);
+  split.drop = low;
+  if (lowMiss < 0 && highMiss > 0) {
+    // What is left of the total falls as the drop grows.
+    const left = (drop: number) => -missAt(split, drop, total);
+    split.drop = closeBracket(left, { at: low, value: -lowMiss }, { at: high, value: -highMiss }, 2 ** -52).low;
+  } else if (lowMiss < 0) split.drop = high;
   settle(split);
 }
 

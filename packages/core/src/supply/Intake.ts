@@ -7,6 +7,7 @@ import { FREE_FALL } from "../parts/rise.js";
 import { type DescentEntry, descend, kineticPressure, type LowPoint, lowestOf } from "./descent.js";
 import type { Supply } from "./Supply.js";
 import type { Tank } from "./tank.js";
+import { type Walk, walkAlong } from "./walkAlong.js";
 
 /** What one tank gives at a flow. */
 export interface TankShare {
@@ -47,7 +48,6 @@ interface Source {
 export class Intake {
   /** whether nothing can pass: a shut part, or no tank that can give */
   readonly shut: boolean;
-  private readonly supply: Supply;
   private readonly setting: Setting;
   private readonly sources: readonly Source[];
   private readonly joint: Bank | null;
@@ -55,7 +55,6 @@ export class Intake {
   private readonly bore: number | null;
 
   constructor(supply: Supply, setting: Setting) {
-    this.supply = supply;
     this.setting = setting;
     this.main = compile(supply.suction, setting);
     this.sources = supply.tanks.flatMap((tank): Source[] => {
@@ -85,12 +84,12 @@ export class Intake {
   descent(flow: number): IntakeDescent {
     const { fuel } = this.setting;
     const flows = this.joint ? this.joint.flows(flow) : [flow];
-    const ways = this.sources.map(({ tank, path, pressure }, at) => {
-      const profile = profileOf(tank.path ?? series(), path, this.setting, flows[at] ?? 0);
+    const ways = this.sources.map(({ path, pressure }, at) => {
+      const profile = profileOf(path.stops, fuel, flows[at] ?? 0);
       return descend(profile, { total: pressure, bore: null }, fuel);
     });
     const trunk = this.joint || !ways[0] ? { total: this.jointPressure(flow), bore: null } : ways[0].end;
-    const main = descend(profileOf(this.supply.suction, this.main, this.setting, flow), trunk, fuel);
+    const main = descend(profileOf(this.main.stops, fuel, flow), trunk, fuel);
     const points = [
       ...this.sources.map((source): LowPoint => ({ pressure: source.pressure, after: null })),
       ...[...ways, main].flatMap((way) => lowestOf(way.entries) ?? []),
@@ -107,6 +106,22 @@ export class Intake {
       lowest: this.shut ? null : points.reduce((low, one) => (one.pressure < low.pressure ? one : low)),
       bore: main.end.bore,
     };
+  }
+
+  /** Lowest static pressure anywhere on the way at a flow, m3/s, Pa absolute; -Infinity when nothing can pass. */
+  lowest(flow: number): number {
+    if (this.shut) return -Infinity;
+    const { fuel } = this.setting;
+    const flows = this.joint ? this.joint.flows(flow) : [flow];
+    const walks = this.sources.map(({ path, pressure }, at): Walk => {
+      const walk = { total: pressure, bore: null, lowest: pressure };
+      walkAlong(path.stops, fuel, flows[at] ?? 0, walk);
+      return walk;
+    });
+    const least = Math.min(...walks.map((walk) => walk.lowest));
+    const [first] = walks;
+    const main = first && !this.joint ? first : { total: this.jointPressure(flow), bore: null, lowest: least };
+    return walkAlong(this.main.stops, fuel, flow, main) ? Math.min(least, main.lowest) : -Infinity;
   }
 
   private jointPressure(flow: number): number {

@@ -1,3 +1,5 @@
+import { closeBracket } from "../closeBracket.js";
+
 /** Flow beyond which nothing on a machine's fuel line is looked for, m3/s. */
 const FAR = 1e3;
 
@@ -22,14 +24,5 @@ export function lastHolding(margin: (flow: number) => number, guess: number): nu
     high *= 4;
     highMargin = margin(high);
   }
-  for (let round = 0; round < 200 && high - low > 1e-14 * high; round++) {
-    const share = Number.isFinite(highMargin) ? lowMargin / (lowMargin - highMargin) : 0.5;
-    // A straight line through the ends, kept off them; every third round the middle, so that the bracket always halves.
-    const middle = low + (round % 3 === 2 ? 0.5 : Math.min(0.999, Math.max(0.001, share))) * (high - low);
-    if (middle <= low || middle >= high) break;
-    const value = margin(middle);
-    if (value >= 0) [low, lowMargin] = [middle, value];
-    else [high, highMargin] = [middle, value];
-  }
-  return low;
+  return closeBracket(margin, { at: low, value: lowMargin }, { at: high, value: highMargin }, 1e-14).low;
 }

@@ -30,10 +30,7 @@ export function suctionMarginsOf(model: SupplyModel, limits: Limits): ReadonlyMa
   };
   vacuum("vacuum clean", limits.vacuumClean);
   vacuum("vacuum at change", limits.vacuumAtChange);
-  margins.set("vapour", (flow) => {
-    const { lowest } = model.intake.descent(flow);
-    return (lowest?.pressure ?? -Infinity) - model.fuel.vapourPressure;
-  });
+  margins.set("vapour", (flow) => model.intake.lowest(flow) - model.fuel.vapourPressure);
   return margins;
 }
 

@@ -25,17 +25,14 @@ export class FrictionLaw {
   private readonly rough: number;
   private readonly relativeRoughness: number;
   private readonly turbulentFrom: number;
-  private readonly endValue: number;
-  private readonly endSlope: number;
+  // Where the passage ends; worked out when it is first needed, since most lines never get there.
+  private endValue = Number.NaN;
+  private endSlope = Number.NaN;
 
   constructor(relativeRoughness: number, passage: Passage) {
     this.relativeRoughness = relativeRoughness;
     this.rough = relativeRoughness / 3.7;
     this.turbulentFrom = passage === "early" ? LAMINAR_END : TURBULENT_START;
-    this.reynolds = TURBULENT_START;
-    this.turbulent();
-    this.endValue = this.value;
-    this.endSlope = this.slope;
   }
 
   update(): void {
@@ -44,6 +41,15 @@ export class FrictionLaw {
       this.slope = 64;
     } else if (this.reynolds < this.turbulentFrom) this.between();
     else this.turbulent();
+  }
+
+  private findEnd(): void {
+    const { reynolds } = this;
+    this.reynolds = TURBULENT_START;
+    this.turbulent();
+    this.endValue = this.value;
+    this.endSlope = this.slope;
+    this.reynolds = reynolds;
   }
 
   private turbulent(): void {
@@ -57,6 +63,7 @@ export class FrictionLaw {
   }
 
   private between(): void {
+    if (Number.isNaN(this.endValue)) this.findEnd();
     const width = TURBULENT_START - LAMINAR_END;
     const start = 64 * LAMINAR_END;
     const rise = this.endValue - start;

@@ -22,4 +22,16 @@ export class Terms {
   readonly own: OwnLaw[] = [];
   /** banks, whose split has to be searched for */
   readonly banks: OwnLaw[] = [];
+
+  /** Puts what another run adds up to behind this one. */
+  add(other: Terms): void {
+    this.constant += other.constant;
+    this.opening += other.opening;
+    this.linear += other.linear;
+    this.quadratic += other.quadratic;
+    this.oneWay ||= other.oneWay;
+    this.shut ||= other.shut;
+    this.own.push(...other.own);
+    this.banks.push(...other.banks);
+  }
 }

@@ -1,5 +1,5 @@
 import { type Cloth, clothGeometry } from "./clothGeometry.js";
-import type { ScreenFluid } from "./ScreenFluid.js";
+import type { ScreenFluid, ScreenTerms } from "./ScreenFluid.js";
 
 /**
  * Pressure drop of a plain woven wire screen, by Armour and Cannon's law: a porous sheet two wires thick.
@@ -18,9 +18,17 @@ import type { ScreenFluid } from "./ScreenFluid.js";
  * armourCannon({ aperture: 150e-6, wire: 100e-6 }, { density: 835, kinematicViscosity: 3e-6 }, 0.01) // 18.182152372684286, Pa
  */
 export function armourCannon(cloth: Cloth, fluid: ScreenFluid, faceVelocity: number): number {
+  const { viscous, inertial } = armourCannonTerms(cloth, fluid);
+  return (viscous + inertial * Math.abs(faceVelocity)) * faceVelocity;
+}
+
+/** The law's two terms: drop = viscous * velocity + inertial * velocity |velocity|; Pa s/m and Pa s2/m2. */
+export function armourCannonTerms(cloth: Cloth, fluid: ScreenFluid): ScreenTerms {
   const { porosity, surface, thickness } = clothGeometry(cloth);
   // f = 8.61 / Re + 0.52, multiplied out so that a standing fluid gives 0 instead of 0/0.
-  const viscous = 8.61 * fluid.kinematicViscosity * surface ** 2 * faceVelocity;
-  const inertial = (0.52 * faceVelocity * Math.abs(faceVelocity)) / cloth.aperture;
-  return ((viscous + inertial) * fluid.density * thickness) / porosity ** 2;
+  const perVelocity = (fluid.density * thickness) / porosity ** 2;
+  return {
+    viscous: 8.61 * fluid.kinematicViscosity * surface ** 2 * perVelocity,
+    inertial: (0.52 / cloth.aperture) * perVelocity,
+  };
 }

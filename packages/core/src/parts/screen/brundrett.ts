@@ -19,9 +19,18 @@ import type { ScreenFluid } from "./ScreenFluid.js";
  */
 export function brundrett(cloth: Cloth, fluid: ScreenFluid, faceVelocity: number): number {
   const { openArea } = clothGeometry(cloth);
+  return brundrettDrop({ wire: cloth.wire, openArea }, fluid, faceVelocity);
+}
+
+/** The same with the open area known, for a caller that asks many times. */
+export function brundrettDrop(
+  { wire, openArea }: { readonly wire: number; readonly openArea: number },
+  fluid: ScreenFluid,
+  faceVelocity: number,
+): number {
   // Without flow the factor is infinite and its product with the velocity is 0.
   if (faceVelocity === 0) return 0;
-  const reynolds = (Math.abs(faceVelocity) * cloth.wire) / fluid.kinematicViscosity;
+  const reynolds = (Math.abs(faceVelocity) * wire) / fluid.kinematicViscosity;
   const solid = (1 - openArea ** 2) / openArea ** 2;
   const factor = (7.125 / reynolds + 0.88 / Math.log10(reynolds + 1.25) + 0.055 * Math.log10(reynolds)) * solid;
   return (factor * fluid.density * faceVelocity * Math.abs(faceVelocity)) / 2;

@@ -1,5 +1,5 @@
 import { type Cloth, clothGeometry } from "./clothGeometry.js";
-import type { ScreenFluid } from "./ScreenFluid.js";
+import type { ScreenFluid, ScreenTerms } from "./ScreenFluid.js";
 
 /**
  * Pressure drop of a plain woven wire screen, by Ehrhardt's law: a loss factor on the face velocity.
@@ -18,9 +18,14 @@ import type { ScreenFluid } from "./ScreenFluid.js";
  * ehrhardt({ aperture: 150e-6, wire: 100e-6 }, { density: 835, kinematicViscosity: 3e-6 }, 0.01) // 11.059111111111113, Pa
  */
 export function ehrhardt(cloth: Cloth, fluid: ScreenFluid, faceVelocity: number): number {
+  const { viscous, inertial } = ehrhardtTerms(cloth, fluid);
+  return (viscous + inertial * Math.abs(faceVelocity)) * faceVelocity;
+}
+
+/** The law's two terms: drop = viscous * velocity + inertial * velocity |velocity|; Pa s/m and Pa s2/m2. */
+export function ehrhardtTerms(cloth: Cloth, fluid: ScreenFluid): ScreenTerms {
   const { openArea } = clothGeometry(cloth);
   // K = (0.72 + 49 / Re)(1 - b) / b^2, multiplied out so that a standing fluid gives 0 instead of 0/0.
-  const viscous = (49 * openArea * fluid.kinematicViscosity * faceVelocity) / cloth.wire;
-  const inertial = 0.72 * faceVelocity * Math.abs(faceVelocity);
-  return ((viscous + inertial) * fluid.density * (1 - openArea)) / (2 * openArea ** 2);
+  const perHead = (fluid.density * (1 - openArea)) / (2 * openArea ** 2);
+  return { viscous: ((49 * openArea * fluid.kinematicViscosity) / cloth.wire) * perHead, inertial: 0.72 * perHead };
 }
