@@ -15,7 +15,7 @@ const ALLOWED: [string, string[]][] = [
 ];
 
 /** Folders of core from the lowest up. Those in one row stand side by side; files in none of them lie below them all. */
-const CORE_LAYERS = [["fuel"], ["parts"], ["circuit"], ["supply", "soil"]];
+const CORE_LAYERS = [["fuel"], ["parts"], ["circuit"], ["supply"], ["soil"]];
 
 interface Import {
   from: string;
@@ -38,10 +38,15 @@ export function importFaults(sources: Sources): string[] {
 function importsOf(from: string, text: string, sources: Sources): Import[] {
   const names = ts.preProcessFile(text, true, true).importedFiles.map(({ fileName }) => fileName);
   return names.flatMap((name): Import[] => {
-    if (name.startsWith("#")) return meanings(name, homeOf(from), sources).map((meant) => ({ from, name: meant }));
+    if (name.startsWith("#")) return meanings(name, homeOf(from), sources).map((meant) => meantBy(from, meant));
     if (!name.startsWith(".")) return [{ from, name }];
     return [{ from, name, file: posix.join(posix.dirname(from), name).replace(/\.js$/, ".ts") }];
   });
+}
+
+/** A manifest's meaning of a name: a package, or a file beside the manifest. */
+function meantBy(from: string, meant: string): Import {
+  return meant.startsWith("./") ? { from, name: meant, file: posix.join(homeOf(from), meant) } : { from, name: meant };
 }
 
 /** Every package that a name starting with "#" may stand for by its package's manifest; the name itself if none. */

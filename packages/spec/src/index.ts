@@ -1,0 +1,11 @@
+export { nearest } from "./nearest.js";
+export { bounds } from "./read/bounds.js";
+export type { Caution, Fault } from "./read/Fault.js";
+export { formatFault } from "./read/formatFault.js";
+export { type ReadResult, readSystem } from "./read/readSystem.js";
+export { type FittingKind, fittingKinds } from "./schema/parts/fitting.js";
+export { type Surface, surfaces } from "./schema/parts/surface.js";
+export * from "./system.js";
+export { type KindName, kinds } from "./units/kinds.js";
+export { type QuantityFault, type QuantityResult, quantity } from "./units/quantity.js";
+export { type Viscosity, viscosity } from "./units/viscosity.js";

@@ -1,0 +1,30 @@
+import type { z } from "zod";
+import type { SystemService } from "../system/Service.js";
+import { also } from "./also.js";
+import { block } from "./block.js";
+import { given } from "./given.js";
+import { measured, text } from "./leaves/index.js";
+
+/** When elements are changed, as a file has it. */
+export const serviceBlock = also(
+  block("a service", "{ interval: 250 h, at most: 500 h, source: operator's manual }", {
+    interval: measured("duration"),
+    "at most": measured("duration").optional(),
+    distance: measured("distance").optional(),
+    source: text("a source", "operator's manual").optional(),
+  }),
+  (data, report) => {
+    if ((data["at most"] ?? Number.NaN) < (data.interval ?? Number.NaN)) {
+      report(
+        ["at most"],
+        "at most under interval",
+        "less than the interval; the interval is the usual, at most the last",
+      );
+    }
+  },
+);
+
+/** When elements are changed, in SI. */
+export function toService(data: z.output<typeof serviceBlock>): SystemService {
+  return given({ interval: data.interval, atMost: data["at most"], distance: data.distance, source: data.source });
+}

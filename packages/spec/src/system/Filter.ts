@@ -1,0 +1,101 @@
+/** One point of a flow test of a clean filter. */
+export interface SystemFlowPoint {
+  /** Pa */
+  readonly drop: number;
+  /** m3/s */
+  readonly flow: number;
+}
+
+/** Where the figures of a filter's medium come from; a filter has exactly one such source. */
+export type SystemMedium =
+  /** a flow test of the clean element; one point fixes the linear term only, two fix both */
+  | {
+      readonly by: "flow test";
+      /** one or two, the smaller flow first */
+      readonly points: readonly SystemFlowPoint[];
+      /** of the test fluid, Pa s */
+      readonly dynamicViscosity: number;
+      /** of the test fluid, kg/m3; always there with two points */
+      readonly density?: number;
+    }
+  /** its geometry: area, m2; thickness, m; permeability, m2; Forchheimer's inertial coefficient, 1/m */
+  | {
+      readonly by: "medium";
+      readonly area: number;
+      readonly thickness: number;
+      readonly permeability: number;
+      readonly inertia?: number;
+    }
+  /** air through a sample: flow, m3/s; area of the sample, m2; pressure, Pa; area of the medium in the element, m2 */
+  | {
+      readonly by: "air test";
+      readonly flow: number;
+      readonly sampleArea: number;
+      readonly pressure: number;
+      readonly area: number;
+    }
+  /** an estimate from a rating: size, m; how the rating was stated; area of the medium, m2; its thickness, m */
+  | {
+      readonly by: "rating";
+      readonly size: number;
+      readonly kind: "nominal" | "absolute" | "beta 75" | "beta 200" | "beta 1000";
+      readonly area: number;
+      readonly thickness: number;
+    }
+  /** an estimate from the fibres: diameter, m; share of the volume that is fibre; area, m2, and thickness, m, of the mat */
+  | {
+      readonly by: "fibre";
+      readonly diameter: number;
+      readonly solidity: number;
+      readonly area: number;
+      readonly thickness: number;
+    };
+
+/** A beta ratio at a size. */
+export interface SystemBeta {
+  /** particle size, m (as ISO 11171 counts it) */
+  readonly size: number;
+  /** particles of that size and up before the filter over those behind it; 1 or more */
+  readonly beta: number;
+}
+
+/** How much soil an element took in a capacity test. */
+export interface SystemCapacityTest {
+  /** soil caught, kg */
+  readonly soil: number;
+  /** how much the drop had risen then, Pa */
+  readonly rise: number;
+  /** m3/s */
+  readonly flow: number;
+  /** of the test fluid, Pa s */
+  readonly dynamicViscosity: number;
+  /** of the test fluid, kg/m3 */
+  readonly density?: number;
+}
+
+/** A fuel filter. */
+export interface SystemFilter {
+  readonly part: "filter";
+  /** no two filters of a system share a name */
+  readonly name: string;
+  /** how it is built, which decides how it is changed */
+  readonly style?: "spin-on" | "cartridge" | "in-line" | "bowl" | "in-tank";
+  readonly medium: SystemMedium;
+  /** area of the medium, m2, stated by itself or with the medium */
+  readonly area?: number;
+  /** the body's loss in velocity heads at its port, and the port's bore, m */
+  readonly housing?: { readonly k: number; readonly port: number };
+  /** depth of a fold, m; gap between two walls, m; area of the medium, m2 */
+  readonly pleats?: { readonly depth: number; readonly gap: number; readonly area: number };
+  /** resistance of the medium over its clean resistance, 1 or more; clean when left out */
+  readonly restriction?: number;
+  /** shut off, as one side of a duplex may be */
+  readonly blocked: boolean;
+  /** fitted against its flow arrow */
+  readonly reversed: boolean;
+  /** drop at which the element is to be changed, Pa */
+  readonly terminalDrop?: number;
+  /** by rising size */
+  readonly betas?: readonly SystemBeta[];
+  readonly capacityTest?: SystemCapacityTest;
+}
