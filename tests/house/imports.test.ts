@@ -29,7 +29,7 @@ test.each([
   ["packages/core/src/require.ts", "node:fs", "outside its folder it may use nothing"],
   ["packages/core/src/fuel/fuel.ts", "../parts/line.js", "parts does not lie below fuel"],
   ["packages/core/src/circuit/solve.ts", "../supply/ceiling.js", "supply does not lie below circuit"],
-  ["packages/core/src/soil/life.ts", "../supply/ceiling.js", "supply does not lie below soil"],
+  ["packages/core/src/supply/judge.ts", "../soil/life.js", "soil does not lie below supply"],
   ["packages/core/src/require.ts", "./fuel/fuel.js", "fuel does not lie below ground"],
   ["packages/spec/src/read.ts", "../../core/src/index.js", "import another package by its name"],
   ["packages/spec/src/read.ts", "mathjs", "outside its folder it may use @thirstline/core, yaml, zod"],
@@ -39,7 +39,7 @@ test.each([
     "@thirstline/core",
     "outside its folder it may use @thirstline/spec, @thirstline/study, node:",
   ],
-  ["playground/src/main.ts", "zod", "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot"],
+  ["playground/src/main.ts", "zod", "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, virtual:examples"],
 ])("importFaults(sources) names %s for importing %s", (file, name, why) => {
   const fault = `${file} imports ${name}: ${why}`;
   expect(faultsOf({ [file]: `import { a } from "${name}";` })).toEqual([fault]);

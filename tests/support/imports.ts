@@ -11,7 +11,8 @@ const ALLOWED: [string, string[]][] = [
   ["packages/study/src/", ["@thirstline/core", "@thirstline/spec"]],
   ["packages/study/src/working/", ["mathjs"]],
   ["packages/cli/src/", ["@thirstline/spec", "@thirstline/study", "node:"]],
-  ["playground/src/", ["@thirstline/spec", "@thirstline/study", "lit", "uplot"]],
+  ["packages/cli/src/text/plotTraces.ts", ["simple-ascii-chart"]],
+  ["playground/src/", ["@thirstline/spec", "@thirstline/study", "lit", "uplot", "virtual:examples"]],
 ];
 
 /** Folders of core from the lowest up. Those in one row stand side by side; files in none of them lie below them all. */

@@ -1,4 +1,4 @@
-import type { OwnLaw, Pace } from "../parts/law/index.js";
+import type { BankLaw, Pace } from "../parts/law/index.js";
 import type { Run } from "./Run.js";
 import { Split } from "./Split.js";
 import { splitByBracket } from "./splitByBracket.js";
@@ -10,7 +10,7 @@ import { newtonStep, splitByNewton } from "./splitByNewton.js";
  * Branches may start at different heads (separate tanks); `heads` then says what each needs at no flow, Pa, and the
  * shared drop is relative to the same zero. In an ordinary bank the common head is kept by the series around it.
  */
-export class Bank implements OwnLaw {
+export class Bank implements BankLaw {
   flow = 0;
   drop = 0;
   slope = 0;
@@ -55,6 +55,10 @@ export class Bank implements OwnLaw {
     } else if (!(this.simple && splitByNewton(split))) splitByBracket(split);
     this.drop = split.drop;
     this.slope = split.slope;
+  }
+
+  restrict(restrictions: ReadonlyMap<string, number>): void {
+    for (const run of this.split.runs) run.restrict(restrictions);
   }
 
   /** Shared drop, Pa, at a total flow, m3/s. */

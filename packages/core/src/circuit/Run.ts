@@ -1,4 +1,4 @@
-import type { OwnLaw, Pace, Terms } from "../parts/law/index.js";
+import type { BankLaw, MediumTerm, OwnLaw, Pace, Terms } from "../parts/law/index.js";
 import { fittedFlow, rootOfQuadratic } from "./fittedFlow.js";
 import { flowAtDrop } from "./flowAtDrop.js";
 
@@ -18,12 +18,14 @@ export class Run implements OwnLaw {
   readonly shut: boolean;
   readonly oneWay: boolean;
   private readonly opening: number;
-  private readonly linear: number;
+  private linear: number;
+  private readonly plainLinear: number;
+  private readonly media: readonly MediumTerm[];
   private readonly quadratic: number;
   private readonly own: readonly OwnLaw[];
-  private readonly banks: readonly OwnLaw[];
+  private readonly banks: readonly BankLaw[];
   /** what the banks add to the linear term at no flow, for a first guess */
-  private readonly banksAtRest: number;
+  private banksAtRest: number;
   /** relative step that ends the search for a flow: another round costs little without banks, much with them */
   private readonly close: number;
 
@@ -32,7 +34,9 @@ export class Run implements OwnLaw {
     this.shut = terms.shut;
     this.oneWay = terms.oneWay;
     this.opening = terms.opening;
-    this.linear = terms.linear;
+    this.plainLinear = terms.linear;
+    this.media = terms.media;
+    this.linear = this.linearWith(NONE);
     this.quadratic = terms.quadratic;
     this.own = terms.own;
     this.banks = terms.banks;
@@ -59,7 +63,7 @@ export class Run implements OwnLaw {
       slope += law.slope;
     }
     for (let at = 0; at < banks.length; at++) {
-      const bank = banks[at] as OwnLaw;
+      const bank = banks[at] as BankLaw;
       bank.flow = flow;
       bank.update(pace);
       drop += bank.drop;
@@ -68,6 +72,13 @@ export class Run implements OwnLaw {
     }
     this.drop = drop;
     this.slope = slope;
+  }
+
+  /** Sets the resistance over clean of the named filters, here and in every bank; the others go back to their own. */
+  restrict(restrictions: ReadonlyMap<string, number>): void {
+    this.linear = this.linearWith(restrictions);
+    for (const bank of this.banks) bank.restrict(restrictions);
+    this.banksAtRest = sumOfSlopes(this.banks, 0);
   }
 
   /** Drop, Pa, head included, at a flow, m3/s. Infinite where nothing can flow that way. */
@@ -100,6 +111,13 @@ export class Run implements OwnLaw {
     return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.opening, this.close);
   }
 
+  private linearWith(restrictions: ReadonlyMap<string, number>): number {
+    return this.media.reduce(
+      (sum, { name, clean, restriction }) => sum + clean * (restrictions.get(name) ?? restriction),
+      this.plainLinear,
+    );
+  }
+
   /**
    * About how much a friction drives, m3/s, without its sign: what the folded terms and the laws at rest would let pass,
    * bettered by one step with the banks still as at rest, since a turbulent line is far from its rest.
@@ -121,6 +139,8 @@ export class Run implements OwnLaw {
     return next > 0 ? next : start;
   }
 }
+
+const NONE: ReadonlyMap<string, number> = new Map();
 
 function sumOfSlopes(laws: readonly OwnLaw[], flow: number): number {
   return laws.reduce((sum, law) => {

@@ -36,6 +36,22 @@ export interface Compiled {
   readonly stops: readonly Stop[];
 }
 
+/**
+ * Sets the resistance over clean of the named filters in a compiled circuit; the others go back to their own. Cheaper by
+ * far than folding again, for whoever follows elements as they fill.
+ */
+export function restrict({ run, stops }: Compiled, restrictions: ReadonlyMap<string, number>): void {
+  run.restrict(restrictions);
+  restrictStops(stops, restrictions);
+}
+
+function restrictStops(stops: readonly Stop[], restrictions: ReadonlyMap<string, number>): void {
+  for (const stop of stops) {
+    if (stop.kind === "part") stop.run.restrict(restrictions);
+    else for (const branch of stop.branches) restrictStops(branch, restrictions);
+  }
+}
+
 /** Folds a circuit under one fuel state. */
 export function compile(circuit: Circuit, setting: Setting): Compiled {
   const terms = new Terms();

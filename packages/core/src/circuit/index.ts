@@ -1,4 +1,5 @@
 export type { Circuit, Parallel, Series } from "./Circuit.js";
+export type { BankStop, PartStop, Stop } from "./compile.js";
 export { netRise } from "./netRise.js";
 export { parallel } from "./parallel.js";
 export type { BankProfile, PartProfile, ProfileEntry } from "./profile.js";

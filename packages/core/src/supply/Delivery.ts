@@ -1,9 +1,10 @@
-import { type Compiled, compile } from "../circuit/compile.js";
+import { type Compiled, compile, restrict } from "../circuit/compile.js";
 import { profileOf } from "../circuit/profile.js";
 import { series } from "../circuit/series.js";
 import type { FuelState } from "../fuel/index.js";
 import type { Setting } from "../parts/law/index.js";
 import { type DescentEntry, descend, kineticPressure } from "./descent.js";
+import type { Way } from "./Intake.js";
 import type { Supply } from "./Supply.js";
 
 /** The delivery side under one fuel state, from the pump's outlet to the injection pump. */
@@ -18,6 +19,16 @@ export class Delivery {
     this.compiled = compile(supply.delivery ?? series(), setting);
     this.shut = this.compiled.run.shut;
     this.bore = this.walk(0, 0).end.bore;
+  }
+
+  /** Sets the resistance over clean of the named filters; the others go back to their own. */
+  restrict(restrictions: ReadonlyMap<string, number>): void {
+    restrict(this.compiled, restrictions);
+  }
+
+  /** The way to the injection pump at a flow, m3/s. */
+  way(flow: number): Way {
+    return { stops: this.compiled.stops, flow };
   }
 
   /** Pressure lost to the injection pump at a flow, m3/s, the kinetic part counted, Pa; Infinity when shut. */

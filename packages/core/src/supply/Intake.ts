@@ -1,5 +1,5 @@
 import { Bank } from "../circuit/Bank.js";
-import { type Compiled, compile } from "../circuit/compile.js";
+import { type Compiled, compile, restrict, type Stop } from "../circuit/compile.js";
 import { profileOf } from "../circuit/profile.js";
 import { series } from "../circuit/series.js";
 import type { Setting } from "../parts/law/index.js";
@@ -30,6 +30,12 @@ export interface IntakeDescent {
   readonly lowest: LowPoint | null;
   /** bore at the pump's inlet, m; null when no line or fitting comes before it */
   readonly bore: number | null;
+}
+
+/** A stretch of path with its flow, m3/s. */
+export interface Way {
+  readonly stops: readonly Stop[];
+  readonly flow: number;
 }
 
 /** A tank fuel can come from, with its path folded. */
@@ -105,6 +111,21 @@ export class Intake {
       joint: trunk.total ?? -Infinity,
       lowest: this.shut ? null : points.reduce((low, one) => (one.pressure < low.pressure ? one : low)),
       bore: main.end.bore,
+    };
+  }
+
+  /** Sets the resistance over clean of the named filters; the others go back to their own. */
+  restrict(restrictions: ReadonlyMap<string, number>): void {
+    for (const { path } of this.sources) restrict(path, restrictions);
+    restrict(this.main, restrictions);
+  }
+
+  /** The ways from each tank to the joint, with their flows, and the way on from there, at a suction flow, m3/s. */
+  ways(flow: number): { readonly tanks: readonly Way[]; readonly main: Way } {
+    const flows = this.joint ? this.joint.flows(flow) : [flow];
+    return {
+      tanks: this.sources.map(({ path }, at) => ({ stops: path.stops, flow: flows[at] ?? 0 })),
+      main: { stops: this.main.stops, flow },
     };
   }
 

@@ -42,6 +42,15 @@ export class SupplyModel {
     this.delivery = new Delivery(supply, setting);
   }
 
+  /**
+   * Sets the resistance over clean of the named filters, for whoever follows elements as they fill; the others go back to
+   * their own. A filter that was plugged or shut when the model was made stays so.
+   */
+  restrict(restrictions: ReadonlyMap<string, number>): void {
+    this.intake.restrict(restrictions);
+    this.delivery.restrict(restrictions);
+  }
+
   /** Vacuum at the pump's inlet at a suction flow, m3/s, Pa. */
   vacuum(suctionFlow: number): number {
     return this.supply.ambientPressure - this.intake.pressure(suctionFlow);

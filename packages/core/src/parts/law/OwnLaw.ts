@@ -22,3 +22,9 @@ export interface OwnLaw {
   /** Works out drop and slope at `flow`. */
   update(pace: Pace): void;
 }
+
+/** A bank as the run around it sees it. */
+export interface BankLaw extends OwnLaw {
+  /** Sets the resistance over clean of the named filters in its branches. */
+  restrict(restrictions: ReadonlyMap<string, number>): void;
+}

@@ -1,4 +1,14 @@
-import type { OwnLaw } from "./OwnLaw.js";
+import type { BankLaw, OwnLaw } from "./OwnLaw.js";
+
+/** A filter's medium in the linear term. */
+export interface MediumTerm {
+  /** name of the filter; "" when it has none */
+  readonly name: string;
+  /** of the clean medium, Pa s/m3 */
+  readonly clean: number;
+  /** resistance over the clean one */
+  readonly restriction: number;
+}
 
 /**
  * What a run of parts in series adds up to under one fuel state:
@@ -18,10 +28,12 @@ export class Terms {
   oneWay = false;
   /** whether nothing can pass at all */
   shut = false;
+  /** what filters' media add to the linear term, kept apart since soil multiplies it */
+  readonly media: MediumTerm[] = [];
   /** parts with a law of their own */
   readonly own: OwnLaw[] = [];
   /** banks, whose split has to be searched for */
-  readonly banks: OwnLaw[] = [];
+  readonly banks: BankLaw[] = [];
 
   /** Puts what another run adds up to behind this one. */
   add(other: Terms): void {
@@ -31,6 +43,7 @@ export class Terms {
     this.quadratic += other.quadratic;
     this.oneWay ||= other.oneWay;
     this.shut ||= other.shut;
+    this.media.push(...other.media);
     this.own.push(...other.own);
     this.banks.push(...other.banks);
   }

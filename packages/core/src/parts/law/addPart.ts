@@ -75,8 +75,13 @@ function addFilter(part: Filter, fuel: FuelState, end: BandEnd, terms: Terms): v
     terms.shut = true;
     return;
   }
-  const resistance = part.medium.linear[end] * part.restriction + part.channels;
-  terms.linear += fuel.density * fuel.kinematicViscosity * resistance;
+  const dynamicViscosity = fuel.density * fuel.kinematicViscosity;
+  terms.media.push({
+    name: part.name ?? "",
+    clean: dynamicViscosity * part.medium.linear[end],
+    restriction: part.restriction,
+  });
+  terms.linear += dynamicViscosity * part.channels;
   terms.quadratic += fuel.density * part.medium.quadratic;
   if (part.housing) terms.quadratic += part.housing.k * velocityHead(part.housing.port, fuel.density);
 }

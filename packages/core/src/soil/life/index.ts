@@ -1,0 +1,13 @@
+export { type CatchRates, catchRates, type DemandFlows, type HeldFixed } from "./catchRates.js";
+export type {
+  DirtyDelivery,
+  DutyLoad,
+  DutyPhase,
+  DutyPoint,
+  Life,
+  LifeEnd,
+  LifeGiven,
+  LifeMoment,
+} from "./LifeKinds.js";
+export { life } from "./life.js";
+export type { SoilElement } from "./SoilElement.js";
