@@ -1,5 +1,6 @@
 /**
- * One place of a cleanliness code: a scale number 0 to 28; ">28" above the scale; "*" too many to count; "-" not counted.
+ * One place of a cleanliness code: a scale number 0 to 28; ">28" above the scale; "*" too many to count; "-" not
+ * counted.
  */
 export type ScaleNumber = number | ">28" | "*" | "-";
 

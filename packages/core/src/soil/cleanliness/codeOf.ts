@@ -23,9 +23,10 @@ export function codeOf(counts: CountsPerMl, counted: Partial<CountsPerMl> = {}):
     const seen = counted[size];
     if (seen !== undefined) requireAtLeast("codeOf", `counted.${size}`, seen, 0, "particles");
   }
-  const part = (size: CodeSize) => ({
-    scale: scaleNumberOf(counts[size]),
-    fewCounted: (counted[size] ?? SURE_FROM) < SURE_FROM,
-  });
+  const part = (size: CodeSize) => {
+    const scale = scaleNumberOf(counts[size]);
+    // ">28" has no number that a prefix could go with.
+    return { scale, fewCounted: scale !== ">28" && (counted[size] ?? SURE_FROM) < SURE_FROM };
+  };
   return { at4: part("at4"), at6: part("at6"), at14: part("at14") };
 }

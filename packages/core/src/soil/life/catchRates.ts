@@ -20,10 +20,11 @@ export interface DemandFlows {
 /** How fast each filter catches soil, kg/s by name, with the elements as the model has them. */
 export interface CatchRates {
   readonly rates: ReadonlyMap<string, number>;
-  /** what the tank holds, kg/m3 by size */
-  readonly tank: Float64Array;
-  /** what comes out at the end of the path, kg/m3 by size */
-  readonly end: Float64Array;
+  /** particles in the tank over those in the delivered fuel, by size */
+  readonly tankShare: Float64Array;
+  /** particles behind the suction side, and at the end of the path, over those in the tank, by size */
+  readonly suctionShare: Float64Array;
+  readonly pathShare: Float64Array;
   /** what each filter frees the fuel of, m3/s by name and size, and what tank and path lose in all, m3/s by size */
   readonly freed: ReadonlyMap<string, Float64Array>;
   readonly cleared: Float64Array;
@@ -67,14 +68,13 @@ export function catchRates(
   const cleared = passing.map(
     (whole, bin) => demand.burn + demand.return * (1 - whole) + toTank * (1 - (behindSuction[bin] as number)),
   );
-  const tank = delivered.masses.map((mass, bin) =>
-    held === "tank" ? mass : (mass * demand.burn) / (cleared[bin] as number),
-  );
+  const tankShare = cleared.map((flow) => (held === "tank" ? 1 : demand.burn / flow));
   const rates = new Map<string, number>();
   for (const [name, flow] of freed) {
     let rate = 0;
-    for (let bin = 0; bin < binCount; bin++) rate += (flow[bin] as number) * (tank[bin] as number);
+    for (let bin = 0; bin < binCount; bin++)
+      rate += (flow[bin] as number) * (tankShare[bin] as number) * (delivered.masses[bin] as number);
     rates.set(name, rate);
   }
-  return { rates, freed, cleared, tank, end: tank.map((mass, bin) => mass * (passing[bin] as number)) };
+  return { rates, freed, cleared, tankShare, suctionShare: behindSuction, pathShare: passing };
 }

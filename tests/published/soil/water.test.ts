@@ -1,0 +1,46 @@
+import { freeWater, settlingSpeed, typicalHydrocarbons, waterSolubility } from "@thirstline/core";
+import { expect, test } from "vitest";
+import { measure, type Row, readTable, report } from "../../support/table.js";
+
+const stokes = readTable("soil/stokes.csv");
+
+const settling = (row: Row) =>
+  settlingSpeed({
+    size: row.number("size_um") / 1e6,
+    density: 998,
+    fuel: { density: 825, kinematicViscosity: 3e-6 },
+  });
+
+test("settlingSpeed(given) gives the printed speeds of water drops in diesel", () => {
+  const got = (row: Row) => {
+    const found = settling(row);
+    return found.known ? found.speed * 1e3 : Number.NaN;
+  };
+  const error = measure(stokes.rows, got, "speed_mm_s", "half steps");
+  report("soil/stokes", stokes, error);
+  expect(stokes.rows).toHaveLength(3);
+  expect(error.max, error.worst).toBeLessThanOrEqual(1);
+});
+
+test("settlingSpeed(given) gives the printed Reynolds number of the largest drop", () => {
+  const rows = stokes.rows.filter((row) => row.has("reynolds"));
+  const error = measure(rows, (row) => settling(row).reynolds, "reynolds", "half steps");
+  expect(rows).toHaveLength(1);
+  expect(error.max, error.worst).toBeLessThanOrEqual(1);
+});
+
+test("waterSolubility of typical diesels lies in the published range", () => {
+  const table = readTable("soil/dissolved-water.csv");
+  expect(table.rows).toHaveLength(2);
+  for (const row of table.rows) {
+    const fuel = typicalHydrocarbons[row.text("fuel") as keyof typeof typicalHydrocarbons];
+    const temperature = row.number("t_c") + 273.15;
+    const solubility = waterSolubility({ ...fuel, temperature });
+    expect(solubility * 1e6, row.toString()).toBeGreaterThanOrEqual(row.number("least_mg_kg"));
+    expect(solubility * 1e6, row.toString()).toBeLessThanOrEqual(row.number("most_mg_kg"));
+    // At EN 590's limit of 200 mg/kg such a fuel holds free water.
+    const { dissolved, free } = freeWater({ total: 200e-6 * 830, solubility, density: 830 });
+    expect(dissolved / 830).toBeCloseTo(solubility, 15);
+    expect(free).toBeGreaterThan(0.08);
+  }
+});
