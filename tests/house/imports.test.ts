@@ -39,7 +39,11 @@ test.each([
     "@thirstline/core",
     "outside its folder it may use @thirstline/spec, @thirstline/study, node:",
   ],
-  ["playground/src/main.ts", "zod", "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, virtual:examples"],
+  [
+    "playground/src/main.ts",
+    "zod",
+    "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, virtual:examples",
+  ],
 ])("importFaults(sources) names %s for importing %s", (file, name, why) => {
   const fault = `${file} imports ${name}: ${why}`;
   expect(faultsOf({ [file]: `import { a } from "${name}";` })).toEqual([fault]);

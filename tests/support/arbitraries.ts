@@ -12,6 +12,7 @@ import {
   orifice,
   type Parallel,
   type Part,
+  type Passage,
   parallel,
   type RatingKind,
   rise,
@@ -46,6 +47,9 @@ export const aFlowSize = logUniform(1e-12, 1);
 /** m3/s, either way. */
 export const aFlow = fc.tuple(aFlowSize, fc.boolean()).map(([size, backward]) => (backward ? -size : size));
 
+/** Either drawing of the passage between laminar and turbulent flow. */
+export const aPassage = fc.constantFrom<Passage>("smooth", "early");
+
 /** Wall roughness over bore, its ends and the smooth wall among it. */
 export const aRelativeRoughness = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom(0, MOST_ROUGH) },
@@ -68,9 +72,10 @@ const aFitting: fc.Arbitrary<Part> = fc
     fc.oneof(
       logUniform(0.01, 100).map((k) => () => ({ k })),
       fc.tuple(logUniform(10, 2000), uniform(0, 5)).map(([k1, kInfinity]) => () => ({ twoK: { k1, kInfinity } })),
-      fc
-        .tuple(logUniform(1, 500), aRelativeRoughness)
-        .map(([bores, rough]) => (bore: number) => ({ equivalentLength: bores, roughness: rough * bore })),
+      fc.tuple(logUniform(1, 500), aRelativeRoughness).map(([bores, rough]) => (bore: number) => ({
+        equivalentLength: bores,
+        roughness: rough * bore,
+      })),
     ),
   )
   .map(([bore, count, lossOf]) => fitting({ bore, count, ...lossOf(bore) }));
@@ -153,9 +158,10 @@ export const aShutFilter: fc.Arbitrary<Filter> = fc
     filter({ ...medium, ...body, ...(plugged ? { restriction: Infinity } : { blocked: true }) }),
   );
 
-const aHeight = uniform(-30, 30);
-
-const aRise: fc.Arbitrary<Part> = aHeight.map((height) => rise({ height }));
+/** A climb or a fall of at most so many metres. */
+function aRise(most: number): fc.Arbitrary<Part> {
+  return uniform(-most, most).map((height) => rise({ height }));
+}
 
 const aKv = logUniform(1e-5, 0.1);
 
@@ -186,15 +192,15 @@ export const aFrictionPart: fc.Arbitrary<Part> = fc.oneof(
 
 /** What a random circuit may hold besides friction. */
 export interface Holding {
-  /** climbs and falls; the branches of a bank are brought to the same net rise */
-  readonly rises?: boolean;
+  /** climbs and falls of at most so many metres; the branches of a bank are brought to the same net rise */
+  readonly rises?: number;
   /** check valves */
   readonly checkValves?: boolean;
   /** branches of a bank that are shut, never all of them */
   readonly shutBranches?: boolean;
 }
 
-export const everything: Holding = { rises: true, checkValves: true, shutBranches: true };
+export const everything: Holding = { rises: 30, checkValves: true, shutBranches: true };
 
 /** Friction alone. */
 export const aFrictionCircuit = aCircuit({});
@@ -214,7 +220,7 @@ function resists(circuit: Circuit): boolean {
 /** Branches that leave one point and meet at another; all with the same net rise, the first never shut. */
 export function someBranches(holding: Holding, depth = 2): fc.Arbitrary<Circuit[]> {
   const some = fc.array(branchOf(holding, depth - 1), { minLength: 2, maxLength: depth > 2 ? 3 : 8 });
-  const climb = holding.rises ? aHeight : fc.constant(0);
+  const climb = holding.rises ? uniform(-holding.rises, holding.rises) : fc.constant(0);
   return fc.tuple(some, climb).map(([branches, height]) =>
     branches.map(({ circuit, shut }, at) => {
       const level = holding.rises ? levelled(circuit, height) : circuit;
@@ -241,7 +247,7 @@ interface Drawn {
 function aPart({ rises, checkValves }: Holding): fc.Arbitrary<Part> {
   return fc.oneof(
     { weight: 6, arbitrary: aFrictionPart },
-    ...(rises ? [{ weight: 2, arbitrary: aRise }] : []),
+    ...(rises ? [{ weight: 2, arbitrary: aRise(rises) }] : []),
     ...(checkValves ? [{ weight: 1, arbitrary: aCheckValve }] : []),
   );
 }

@@ -1,2 +1,15 @@
 #!/usr/bin/env node
-import "../dist/main.js";
+import { main } from "../dist/main.js";
+
+const { stdout, stderr, env } = process;
+process.exitCode = await main(process.argv.slice(2), {
+  get stdin() {
+    return process.stdin; // opened only by who reads it
+  },
+  stdout,
+  stderr,
+  cwd: process.cwd(),
+  columns: stdout.columns,
+  isTerminal: stdout.isTTY === true,
+  environment: env,
+});

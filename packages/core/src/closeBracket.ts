@@ -15,7 +15,7 @@ export interface ClosedBracket {
  *
  * @param fall never rises; values may be infinite, not NaN
  * @param low where it is 0 or more; `high` where it is below 0
- * @param relative width, of the larger end, at which to stop; not below 2^-52
+ * @param relative width, of the larger end, at which to stop; two units in the last place at the least
  * @see T. R. Chandrupatla, Adv. Eng. Softw. 28 (1997) 145
  */
 export function closeBracket(
@@ -45,12 +45,11 @@ export function closeBracket(
     a = x;
     valueA = value;
     const width = Math.abs(b - a);
-    const least = relative * Math.max(Math.abs(a), Math.abs(b));
+    // Two units in the last place at least, so that a step across the root is never rounded away.
+    const least = Math.max(relative, 2 ** -51) * Math.max(Math.abs(a), Math.abs(b));
     if (width <= least) break;
-    share = Math.min(
-      1 - least / (2 * width),
-      Math.max(least / (2 * width), nextShare(a, valueA, b, valueB, c, valueC)),
-    );
+    const edge = least / width;
+    share = Math.min(1 - edge, Math.max(edge, nextShare(a, valueA, b, valueB, c, valueC)));
   }
   return valueA >= 0 ? { low: a, high: b } : { low: b, high: a };
 }

@@ -7,5 +7,6 @@ export { type FittingKind, fittingKinds } from "./schema/parts/fitting.js";
 export { type Surface, surfaces } from "./schema/parts/surface.js";
 export * from "./system.js";
 export { type KindName, kinds } from "./units/kinds.js";
-export { type QuantityFault, type QuantityResult, quantity } from "./units/quantity.js";
+export { type QuantityResult, quantity } from "./units/quantity.js";
+export type { QuantityFault } from "./units/quantityFault.js";
 export { type Viscosity, viscosity } from "./units/viscosity.js";

@@ -48,8 +48,10 @@ function ceilingsOf(model: SupplyModel, limits: Limits, demand: number): Ceiling
     const flow = lastHolding(margin, demand);
     const alone = whole === null ? undefined : suction.get(limit);
     // The suction line does not feel the demand, so what is in hand there is read off the pump's own flow.
-    const inHand = alone && whole !== null ? lastHolding(alone, whole) / whole - 1 : flow / demand - 1;
-    return { limit, flow, inHand: Math.min(inHand, flow / demand - 1) };
+    const ofDemand = flow / demand - 1;
+    if (!alone || whole === null) return { limit, flow, inHand: ofDemand };
+    const ofPump = lastHolding(alone, whole) / whole - 1;
+    return { limit, flow, inHand: ofPump < 0 ? ofPump : Math.min(ofPump, ofDemand) };
   });
 }
 

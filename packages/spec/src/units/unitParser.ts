@@ -86,3 +86,10 @@ export function toSi(value: number, unit: ParsedUnit, si: string): number {
   const inverse = Math.round(1 / factor);
   return factor < 1 && Math.abs(1 / factor / inverse - 1) < 1e-15 ? value / inverse : value * factor;
 }
+
+/** As `toSi`, of a difference: where a temperature scale begins does not count, so 5 degC is 5 K and 9 degF is 5 K. */
+export function differenceToSi(value: number, unit: ParsedUnit, si: string): number {
+  if (si !== "K") return toSi(value, unit, si);
+  const steps = 180; // from freezing to boiling in degF, so that neither scale's size is rounded
+  return (value * (toSi(steps, unit, si) - toSi(0, unit, si))) / steps;
+}

@@ -1,5 +1,6 @@
 import { kinds } from "./kinds.js";
-import { type QuantityFault, quantity } from "./quantity.js";
+import { quantity } from "./quantity.js";
+import type { QuantityFault } from "./quantityFault.js";
 
 /** A viscosity as it was stated: kinematic, m2/s, or dynamic, Pa s. */
 export type Viscosity = { readonly kinematic: number } | { readonly dynamic: number };

@@ -1,4 +1,4 @@
-import { rootOfRising } from "../../circuit/rootOfRising.js";
+import { closeBracket } from "../../closeBracket.js";
 import type { LoadingLaw, LoadingLawName, SingleLawName } from "./LoadingLawKinds.js";
 import { cake, complete, intermediate, type SingleLaw, standard } from "./single.js";
 
@@ -84,7 +84,7 @@ function onTop(): LawForm {
     effort: (law, load) => cake.effort(law.cake, load) - load + standard.effort(law.standard, load),
     filtrate: (law, effort) => {
       const most = Math.min(cake.filtrate(law.cake, effort), standard.filtrate(law.standard, effort));
-      return rootOf((load) => [form.effort(law, load), form.ratio(law, load)], effort, most);
+      return rootOf((load) => form.effort(law, load), effort, most);
     },
     load: (law, ratio) =>
       loadWhere(form, law, ratio, Math.min(cake.load(law.cake, ratio), standard.load(law.standard, ratio))),
@@ -96,18 +96,14 @@ function onTop(): LawForm {
 /** `most` is where either law alone would be: both together get there sooner. */
 function loadWhere(form: LawForm, law: LoadingLaw, ratio: number, most: number): number {
   if (most === 0 || most === Infinity) return most;
-  return rootOf((load) => [form.ratio(law, load) - 1, form.slope(law, load)], ratio - 1, most);
+  return rootOf((load) => form.ratio(law, load) - 1, ratio - 1, most);
 }
 
-function rootOf(valueAndSlope: (load: number) => readonly [number, number], target: number, guess: number): number {
+/** The load below `most` at which a rising value meets a target. */
+function rootOf(value: (load: number) => number, target: number, most: number): number {
   if (target === 0) return 0;
-  const rising = {
-    slope: 0,
-    at(load: number): number {
-      const [value, slope] = valueAndSlope(load);
-      rising.slope = slope;
-      return value;
-    },
-  };
-  return rootOfRising(rising, target, guess);
+  const left = (load: number) => target - value(load);
+  const last = left(most);
+  if (last >= 0) return most;
+  return closeBracket(left, { at: 0, value: target }, { at: most, value: last }, 2 ** -52).low;
 }

@@ -1,0 +1,23 @@
+import type { Verdict } from "@thirstline/study";
+
+/** Exit codes: what a script sees of an answer. */
+export const exit = { yes: 0, no: 1, fault: 2, care: 3, cannotSay: 4 } as const;
+
+/** One of them. */
+export type Exit = (typeof exit)[keyof typeof exit];
+
+/** The worst first: a fault in the input beats a no, a no beats not knowing. */
+const WORST_FIRST: readonly Exit[] = [exit.fault, exit.no, exit.cannotSay, exit.care, exit.yes];
+
+/** Of several answers, the code that counts. */
+export function worst(codes: readonly Exit[]): Exit {
+  return WORST_FIRST.find((code) => codes.includes(code)) ?? exit.yes;
+}
+
+/** A verdict's code. */
+export const verdictExit: Readonly<Record<Verdict, Exit>> = {
+  holds: exit.yes,
+  tight: exit.care,
+  starves: exit.no,
+  "cannot say": exit.cannotSay,
+};
