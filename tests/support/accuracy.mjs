@@ -1,15 +1,19 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 // Prints how well the library meets its published tables: `npm run accuracy` after the tests, which leave one file a table
-// in reports/accuracy. Another folder may be named as the only argument.
+// in reports/accuracy. Another folder may be named as an argument; `--readme` also writes README's table, which holds the
+// tables that come from outside: what only checks arithmetic is left out there.
 
 /**
  * @typedef {{ name: string, kind: string, as: string, n: number, mean: number, p90: number, max: number }} Entry
  */
 
-const folder = process.argv[2] ?? fileURLToPath(new URL("../../reports/accuracy", import.meta.url));
+const toReadme = process.argv.includes("--readme");
+const folder =
+  process.argv.slice(2).find((one) => one !== "--readme") ??
+  fileURLToPath(new URL("../../reports/accuracy", import.meta.url));
 const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".json")) : [];
 if (files.length === 0) {
   console.error(`nothing measured yet: ${folder} holds no reports; run the tests first`);
@@ -40,6 +44,24 @@ const figures = entries.reduce((sum, { n }) => sum + n, 0);
 console.log(
   `\n${figures} figures checked in ${entries.length} measurements. In half steps, 1 is the rounding of the printed figure.`,
 );
+
+if (toReadme) {
+  const readme = fileURLToPath(new URL("../../README.md", import.meta.url));
+  const from = "by `npm run accuracy -- --readme`, not by hand -->\n";
+  const [before, after] = readFileSync(readme, "utf8").split(/(?<=not by hand -->\n)[\s\S]*?(?=<!-- \/accuracy -->)/);
+  if (!before?.endsWith(from) || after === undefined)
+    throw new Error("README has lost the marks of its accuracy table");
+  const outside = entries.filter(({ kind }) => !kind.startsWith("independent arithmetic"));
+  const cells = outside.map(
+    (entry) =>
+      `| ${entry.name} | ${entry.kind.replace(/ \(.*/s, "")} | ${entry.n} | ${figure(entry.max)} | ${entry.as} |`,
+  );
+  const table = ["| table | kind | figures | largest error | in |", "|---|---|---:|---:|---|", ...cells].join("\n");
+  writeFileSync(
+    readme,
+    `${before}${table}\n\nA half step is half of the last printed digit: at most 1 is agreement as printed.\n${after}`,
+  );
+}
 
 /** @param {string[]} cells */
 function row(cells) {

@@ -7,7 +7,10 @@ import { Bench } from "tinybench";
 import { circuit, flow, fuel, shape } from "./circuit.mjs";
 import { plainDrop, plainFlow } from "./plain.mjs";
 
-/** The library's finder differences the function itself; it is asked in units of the upper end, half-way as a start. */
+/**
+ * The library's finder differences the function itself; it is asked in units of the upper end, half-way as a start.
+ * @type {import("./plain.mjs").Root}
+ */
 function libraryRoot(f, low, high) {
   const found = newtonRaphson((share) => f(share * high), 0.5, { tolerance: 1e-9, maxIterations: 60 });
   if (found === false) throw new Error(`the library found no root between ${low} and ${high}`);
@@ -24,27 +27,34 @@ let turn = 0;
 const near = () => 1 + (turn++ % 64) * 1e-3;
 let sink = 0;
 
+/** @type {Record<string, { ours: () => number | undefined, plain: (() => number) | null }>} */
 const cases = {
   "one drop": { ours: () => solved.drop(flow * near()), plain: () => plainDrop(shape, fuel, flow * near()) },
   "its inverse": { ours: () => solved.flow(drop * near()), plain: () => plainFlow(shape, fuel, drop * near()) },
   "sweep of 1000": { ours: () => sweep(solved, flows, into)[999], plain: null },
 };
+/** @type {Record<string, () => number>} */
 const library = {
   "one drop": () => plainDrop(shape, fuel, flow * near(), libraryRoot),
   "its inverse": () => plainFlow(shape, fuel, drop * near(), libraryRoot),
 };
 
-/** Median time of one call, microseconds; quick calls are timed many at a time. */
+/**
+ * Median time of one call, microseconds; quick calls are timed many at a time.
+ * @param {() => number | undefined} call
+ */
 async function time(call) {
   const begin = performance.now();
-  sink += call();
+  sink += call() ?? 0;
   const many = Math.max(1, Math.round(0.2 / Math.max(performance.now() - begin, 1e-3)));
   const bench = new Bench({ time: 400, warmupTime: 150 });
   bench.add("call", () => {
-    for (let at = 0; at < many; at++) sink += call();
+    for (let at = 0; at < many; at++) sink += call() ?? 0;
   });
   await bench.run();
-  return (bench.tasks[0].result.latency.p50 * 1000) / many;
+  const { result } = bench.tasks[0] ?? {};
+  if (!result || !("latency" in result)) throw new Error("a case could not be timed");
+  return (result.latency.p50 * 1000) / many;
 }
 
 const close = Math.abs(plainDrop(shape, fuel, flow) / drop - 1);
@@ -54,12 +64,15 @@ const rows = [];
 for (const [name, { ours, plain }] of Object.entries(cases)) {
   const own = await time(ours);
   const straight = plain ? await time(plain) : null;
-  const finder = library[name] ? await time(library[name]) : null;
+  const finding = library[name];
+  const finder = finding ? await time(finding) : null;
   rows.push({ name, own, straight, finder });
 }
-const oneDrop = rows[0].own;
+const oneDrop = rows[0]?.own ?? Number.NaN;
 
-const cell = (value, width) => String(value).padStart(width);
+/** @type {(value: string, width: number) => string} */
+const cell = (value, width) => value.padStart(width);
+/** @type {(value: number | null, own: number) => string} */
 const times = (value, own) => (value === null ? "" : `${(value / own).toFixed(0)}x`);
 console.log(`node ${process.version}; the two solvers agree to ${close.toExponential(1)}`);
 console.log(`${"".padEnd(16)}${cell("time, us", 10)}${cell("in drops", 10)}${cell("plain", 10)}${cell("library", 10)}`);

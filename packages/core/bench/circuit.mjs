@@ -3,8 +3,13 @@ import { filter, fitting, fuelState, line, parallel, rise, series, twoKConstants
 /** The fuel of the bench: a cool winter diesel, given outright. */
 export const fuel = fuelState({ density: 830, kinematicViscosity: 4e-6, vapourPressure: 0 });
 
-/** One filter test condition for all: 200 L/h of 3 mm2/s fuel. */
-const tested = (drop) => filter({ clean: { drop, flow: 200 / 3.6e6, dynamicViscosity: 3e-6 * 830 } });
+/**
+ * One filter test condition for all: 200 L/h of 3 mm2/s fuel.
+ * @param {number} drop Pa
+ */
+function tested(drop) {
+  return filter({ clean: { drop, flow: 200 / 3.6e6, dynamicViscosity: 3e-6 * 830 } });
+}
 
 /** Plain figures of the circuit, which the plain solver reads too. */
 export const shape = {
