@@ -2,7 +2,7 @@ import type { FuelState } from "../../fuel/index.js";
 import type { BandEnd } from "../../parts/Band.js";
 import type { LimitName, Limits, Supply } from "../../supply/index.js";
 import type { ParticleDistribution } from "../distribution/ParticleDistribution.js";
-import type { DemandFlows, HeldFixed } from "./catchRates.js";
+import type { DemandFlows, HeldFixed } from "./CatchBalance.js";
 import type { SoilElement } from "./SoilElement.js";
 
 /** A load an engine is run at. */

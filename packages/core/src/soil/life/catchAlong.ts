@@ -2,8 +2,15 @@ import type { Stop } from "../../circuit/index.js";
 import type { Efficiency } from "../capture/Capture.js";
 import { binCount } from "../distribution/sizeEdges.js";
 
-/** What each filter frees the fuel of, by name: m3/s by size, per unit of what comes in. */
-export type Freed = Map<string, Float64Array>;
+/** What a walk along a path works with; made once, since it is walked thousands of times. */
+export interface CatchWork {
+  /** what each filter catches, by name; others catch nothing */
+  readonly efficiencies: ReadonlyMap<string, Efficiency>;
+  /** takes what each filter frees the fuel of, by name: m3/s by size, per unit of what comes in */
+  readonly freed: ReadonlyMap<string, Float64Array>;
+  /** arrays for banks within banks, two a depth */
+  readonly spare: Float64Array[];
+}
 
 /**
  * Follows fuel along a path: what share of the particles of each size is still in it at the end, and how much fuel each
@@ -12,32 +19,31 @@ export type Freed = Map<string, Float64Array>;
  * @param stops the path
  * @param flow through it, m3/s
  * @param passing share still in the fuel at the start of the path, by size; becomes the share at its end
- * @param efficiencies what each filter catches by name; others catch nothing
- * @param freed takes each filter's figure
+ * @param work takes each filter's figure
+ * @param depth how many banks this path lies within
  */
 export function catchAlong(
   stops: readonly Stop[],
   flow: number,
   passing: Float64Array,
-  efficiencies: ReadonlyMap<string, Efficiency>,
-  freed: Freed,
+  work: CatchWork,
+  depth = 0,
 ): void {
+  const forward = Math.max(0, flow);
   for (const stop of stops) {
     if (stop.kind === "bank") {
-      mix(stop.branches, stop.bank.flows(flow), flow, passing, efficiencies, freed);
+      mix(stop.branches, stop.bank.flows(flow), flow, passing, work, depth);
       continue;
     }
-    const name = stop.part.name ?? "";
-    const efficiency = stop.part.kind === "filter" ? efficiencies.get(name) : undefined;
-    if (!efficiency) continue;
-    const own = new Float64Array(binCount);
-    const forward = Math.max(0, flow);
+    if (stop.part.kind !== "filter") continue;
+    const efficiency = work.efficiencies.get(stop.part.name ?? "");
+    const own = work.freed.get(stop.part.name ?? "");
+    if (!efficiency || !own) continue;
     for (let bin = 0; bin < binCount; bin++) {
       const caught = (passing[bin] as number) * (efficiency[bin] as number);
       own[bin] = forward * caught;
       passing[bin] = (passing[bin] as number) - caught;
     }
-    freed.set(name, own);
   }
 }
 
@@ -47,18 +53,26 @@ function mix(
   flows: Float64Array,
   total: number,
   passing: Float64Array,
-  efficiencies: ReadonlyMap<string, Efficiency>,
-  freed: Freed,
+  work: CatchWork,
+  depth: number,
 ): void {
-  const before = passing.slice();
+  const before = spareOf(work, 2 * depth);
+  const inside = spareOf(work, 2 * depth + 1);
+  before.set(passing);
   passing.fill(0);
-  branches.forEach((branch, at) => {
+  for (let at = 0; at < branches.length; at++) {
     const flow = flows[at] as number;
-    const inside = before.slice();
-    catchAlong(branch, flow, inside, efficiencies, freed);
+    inside.set(before);
+    catchAlong(branches[at] as readonly Stop[], flow, inside, work, depth + 1);
     const share = flow / total;
     for (let bin = 0; bin < binCount; bin++) {
       passing[bin] = (passing[bin] as number) + share * (inside[bin] as number);
     }
-  });
+  }
+}
+
+function spareOf({ spare }: CatchWork, place: number): Float64Array {
+  const found = spare[place] ?? new Float64Array(binCount);
+  spare[place] = found;
+  return found;
 }

@@ -1,4 +1,4 @@
-export { type CatchRates, catchRates, type DemandFlows, type HeldFixed } from "./catchRates.js";
+export { CatchBalance, type DemandFlows, type HeldFixed } from "./CatchBalance.js";
 export type {
   DirtyDelivery,
   DutyLoad,

@@ -2,9 +2,8 @@ import { closeBracket } from "../../closeBracket.js";
 import { InputError } from "../../InputError.js";
 import { requireAtLeast, requireMoreThan } from "../../require.js";
 import { SupplyModel } from "../../supply/index.js";
-import type { Efficiency } from "../capture/Capture.js";
 import { resistanceRatio } from "../loading/resistanceRatio.js";
-import { type CatchRates, catchRates, type DemandFlows } from "./catchRates.js";
+import { CatchBalance, type DemandFlows } from "./CatchBalance.js";
 import { type Vector, wayFrom } from "./integrate.js";
 import type { DirtyDelivery, DutyLoad, DutyPhase, Life, LifeGiven, LifeMoment } from "./LifeKinds.js";
 import { WorstMargins } from "./WorstMargins.js";
@@ -42,7 +41,7 @@ class Walk {
   soil: Vector;
   private readonly given: LifeGiven;
   private readonly margins: WorstMargins;
-  private readonly efficiencies: ReadonlyMap<string, Efficiency>;
+  private readonly balance: CatchBalance;
   private readonly models: ReadonlyMap<DutyPhase, SupplyModel>;
   private dirty: DirtyDelivery | undefined;
 
@@ -52,9 +51,8 @@ class Walk {
     this.soil = Float64Array.from(elements, (element) => element.soil);
     this.dirty = given.dirty;
     this.margins = new WorstMargins(given);
-    this.efficiencies = new Map(
-      elements.flatMap(({ name, efficiency }) => (efficiency ? [[name, efficiency] as const] : [])),
-    );
+    const efficiencies = elements.flatMap(({ name, efficiency }) => (efficiency ? [[name, efficiency] as const] : []));
+    this.balance = new CatchBalance(given.delivered, new Map(efficiencies), given.held);
     this.models = new Map(
       phases.map((phase) => [phase, new SupplyModel(supply, { fuel: phase.fuel, passage: "smooth", end })]),
     );
@@ -113,29 +111,29 @@ class Walk {
   private takeDirty(phase: DutyPhase): void {
     const { volume, extra } = this.dirty as DirtyDelivery;
     this.dirty = undefined;
-    const { freed, cleared } = this.catching(phase, (phase.loads[0] as DutyLoad).demand, this.soil);
-    this.soil = this.soil.map((soil, at) => {
-      const own = freed.get(this.given.elements[at]?.name ?? "");
-      const share = (bin: number) => (own?.[bin] ?? 0) / (cleared[bin] as number);
-      return soil + volume * extra.masses.reduce((sum, mass, bin) => sum + mass * share(bin), 0);
-    });
+    const { balance } = this;
+    this.update(phase, (phase.loads[0] as DutyLoad).demand, this.soil);
+    const brought = extra.masses.map((mass) => mass * volume);
+    this.soil = this.soil.map((soil, at) => soil + balance.ofPulse(this.given.elements[at]?.name ?? "", brought));
   }
 
   private rates(phase: DutyPhase, soil: Vector, into: Vector): boolean {
+    // A trial step may overshoot into less soil than none.
+    if (soil.some((value) => value < 0)) return false;
     into.fill(0);
     for (const load of phase.loads) {
-      const { rates } = this.catching(phase, load.demand, soil);
+      this.update(phase, load.demand, soil);
       this.given.elements.forEach(({ name }, at) => {
-        into[at] = (into[at] as number) + load.share * (rates.get(name) ?? 0);
+        into[at] = (into[at] as number) + load.share * this.balance.rate(name);
       });
     }
     return into.every(Number.isFinite);
   }
 
-  private catching(phase: DutyPhase, demand: DemandFlows, soil: Vector): CatchRates {
+  private update(phase: DutyPhase, demand: DemandFlows, soil: Vector): void {
     const model = this.models.get(phase) as SupplyModel;
     model.restrict(this.restrictions(soil));
-    return catchRates(model, demand, this.given.delivered, this.efficiencies, this.given.held);
+    this.balance.update(model, demand);
   }
 
   private restrictions(soil: Vector): ReadonlyMap<string, number> {
