@@ -5,6 +5,18 @@ export { type Cost, costsInOrder } from "./check/costsInOrder.js";
 export type { GroundReason } from "./check/ground.js";
 export type { AtChange, CurveAnswer, CurveColumn, CurvePoint, CurveState } from "./curve/CurveAnswer.js";
 export { type CurveOptions, curve } from "./curve/curve.js";
+export type {
+  ChangeRule,
+  CleanlinessRow,
+  ElementRow,
+  LifeAnswer,
+  LifeCaution,
+  LifeReason,
+  LifeSpread,
+  Measures,
+  PartialChange,
+} from "./life/LifeAnswer.js";
+export { life } from "./life/life.js";
 export { bandFigure, bandText } from "./say/bandText.js";
 export { capital } from "./say/capital.js";
 export { cautionText } from "./say/cautionText.js";
@@ -19,3 +31,5 @@ export { type SideWords, sideWords } from "./say/sideWords.js";
 export { type QuantityKind, type ShownUnit, siUnit, type UnitSystem, unitOf } from "./say/units.js";
 export { verdictSentence } from "./say/verdictSentence.js";
 export { type Figure, plain, type Words } from "./say/words.js";
+export { lifeDraws } from "./spread/lifeDraws.js";
+export { spreadOf } from "./spread/spreadOf.js";

@@ -1,0 +1,38 @@
+import { type DescentEntry, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
+import type { ElementRow } from "./LifeAnswer.js";
+import { restrictionsOf } from "./restrictionsOf.js";
+
+/** Each element at the start and at the end of a life, with its drop at the worst point. */
+export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment): ElementRow[] {
+  const point = given.points[0] as LifeGiven["points"][number];
+  const model = new SupplyModel(given.supply, { fuel: point.fuel, passage: "smooth", end: given.end ?? "middle" });
+  const clean = dropsAt(model, point.demand, new Map(given.elements.map(({ name }) => [name, 1])));
+  const now = dropsAt(model, point.demand, restrictionsOf(given, end));
+  const rise = (name: string) => Math.max(0, (now.get(name) ?? 0) - (clean.get(name) ?? 0));
+  const all = given.elements.reduce((sum, { name }) => sum + rise(name), 0);
+  return given.elements.map(({ name }, at) => ({
+    name,
+    soilAtStart: start.soil[at] ?? 0,
+    soil: end.soil[at] ?? 0,
+    restriction: end.restriction[at] ?? 1,
+    dropClean: clean.get(name) ?? 0,
+    drop: now.get(name) ?? 0,
+    share: all > 0 ? rise(name) / all : 0,
+  }));
+}
+
+function dropsAt(model: SupplyModel, demand: number, restrictions: ReadonlyMap<string, number>): Map<string, number> {
+  model.restrict(restrictions);
+  const { tanks, suction, delivery } = model.descent(demand);
+  const drops = new Map<string, number>();
+  const visit = (entries: readonly DescentEntry[]) => {
+    for (const entry of entries) {
+      if (entry.kind === "bank") entry.branches.forEach(visit);
+      else if (entry.profile.part.kind === "filter") drops.set(entry.profile.part.name ?? "", entry.profile.drop ?? 0);
+    }
+  };
+  for (const tank of tanks) visit(tank.descent);
+  visit(suction);
+  visit(delivery);
+  return drops;
+}
