@@ -9,4 +9,5 @@ export * from "./system.js";
 export { type KindName, kinds } from "./units/kinds.js";
 export { type QuantityResult, quantity } from "./units/quantity.js";
 export type { QuantityFault } from "./units/quantityFault.js";
+export { type Spread, spreadQuantity } from "./units/spreadQuantity.js";
 export { type Viscosity, viscosity } from "./units/viscosity.js";

@@ -1,2 +1,3 @@
 export { type Built, type BuiltTank, build } from "./build/build.js";
+export { withDraw } from "./build/withDraw.js";
 export type * from "./system/index.js";

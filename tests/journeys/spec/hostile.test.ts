@@ -41,6 +41,14 @@ const hostile: Readonly<Record<string, string>> = {
     "suction:\n",
     `suction:\n${"  - line: { lengt: 6, bre: 10, srface: rubber hse }\n".repeat(90)}`,
   ),
+  "many spreads": smallSystem.replace(
+    "pump:",
+    `${"  - filter: { leak: 1 to 3 %, medium: { area: 1 m2, thickness: 1 mm, permeability: 2e-13 m2 } }\n".repeat(95)}pump:`,
+  ),
+  "spreads at fault at their ends": smallSystem.replace(
+    "suction:\n",
+    `suction:\n${"  - valve: { kv: 1 to 2 m3/h, opening: 1 to 2 kPa }\n".repeat(31)}  - bank: [[rise: 1 to 2 m, line: { length: 1 m, bore: 9 mm, surface: steel }], [rise: 1.4142135623730951 m, line: { length: 1 m, bore: 9 mm, surface: steel }]]\n`,
+  ),
   "open brackets": "a: [1, 2\n".repeat(1300),
   "open quotes": "x: 'a\n".repeat(2000),
   tabs: "\t- a\n".repeat(2000),
@@ -114,6 +122,8 @@ const spoilt = fc
           "!!x ",
         ),
         fc.constantFrom(
+          " to 5",
+          " ± 40 %",
           "null",
           "~",
           ".nan",

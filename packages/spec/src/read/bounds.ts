@@ -11,6 +11,8 @@ export const bounds = {
   depth: 40,
   /** values, aliases counted as often as they are used */
   values: 10_000,
+  /** figures with a spread; copies of one count once */
+  spreads: 64,
   /** faults told */
   faults: 100,
 } as const;

@@ -15,6 +15,9 @@ export function cautionsOf(data: FileData): Caution[] {
   if (data.fuel.kind === "biodiesel" && data.fuel.feedstock === undefined) {
     add("no feedstock", "fuel.feedstock", "no feedstock is stated; soy is taken");
   }
+  if (data.service?.distance !== undefined && data.duty?.distance === undefined) {
+    add("no distance a year", "duty.distance", "no distance a year is stated; the service distance cannot be counted");
+  }
   for (const { part, at } of placedParts(data)) {
     if (part.filter?.betas?.length !== 1) continue;
     const which = part.filter.name === undefined ? "this filter" : `"${part.filter.name}"`;

@@ -11,6 +11,7 @@ import { type Parsed, parse } from "./parse.js";
 import { pathText, place, toFault } from "./placing.js";
 import type { RawFault } from "./RawFault.js";
 import { isAbsence, schemaFaults } from "./schemaFaults.js";
+import { spreadsOf } from "./spreads/spreadsOf.js";
 
 /** A system with what its file leaves open, or everything that is wrong with the file. */
 export type ReadResult =
@@ -53,7 +54,11 @@ export function readSystem(given: string | Uint8Array, options: { readonly file:
 
   const system = toSystem(checked.data);
   const refused = buildFaults(system);
-  return refused.length > 0 ? { faults: told(refused, parsed, file) } : { system, cautions: cautionsOf(checked.data) };
+  if (refused.length > 0) return { faults: told(refused, parsed, file) };
+  const spread = spreadsOf(parsed, system);
+  if ("faults" in spread) return { faults: told(spread.faults, parsed, file) };
+  const { spreads } = spread;
+  return { system: spreads.length === 0 ? system : { ...system, spreads }, cautions: cautionsOf(checked.data) };
 }
 
 /**

@@ -14,13 +14,16 @@ export function schemaFaults(issues: readonly z.core.$ZodIssue[]): RawFault[] {
   }
   return faults.filter(({ code, path }) => {
     if (code === "missing" && mistyped.has(pathKey(path))) return false;
-    return !((code === "no medium" || code === "no part") && inBlock.has(pathKey(path)));
+    return !(wholeBlock.has(code) && inBlock.has(pathKey(path)));
   });
 }
 
+/** Codes of faults that a block as a whole lacks something, which may stand in it under a mistyped key. */
+const wholeBlock: ReadonlySet<string> = new Set(["no medium", "no part", "too few sizes"]);
+
 /** Codes of faults that say something is not there. */
 export function isAbsence(code: string): boolean {
-  return code === "missing" || code === "no medium" || code === "no part";
+  return code === "missing" || wholeBlock.has(code);
 }
 
 function toFaults(issue: z.core.$ZodIssue): RawFault[] {

@@ -59,7 +59,7 @@ function unknownKey(
   const opened = /^([^{[]+?) *[{[]/.exec(key)?.[1];
   if (opened !== undefined) return { key, message: `${said}; write a colon after ${shown(opened)}`, meant: opened };
   // "0,9 m" between braces is a 0 and a key "9 m".
-  if (/^\d+ ?[A-Za-z%\u00b5\u00b0]/.test(key)) {
+  if (/^\d+ ?[A-Za-z%\u00b5\u00b0]/.test(key) && !keys.some((one) => /^\d/.test(one))) {
     return { key, message: `${said}; write numbers with a decimal point, not a comma` };
   }
   const meant = meantWord(key, keys, synonyms);

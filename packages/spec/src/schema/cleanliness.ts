@@ -6,7 +6,7 @@ const example = "18/16/13";
 const number = String.raw`(?:\*|-|>28|>=? ?\d{1,2}|≥ ?\d{1,2}|\d{1,2})`;
 const pattern = new RegExp(`^${number}/${number}/${number}$`);
 
-/** An ISO 4406 cleanliness code, kept as text without spaces. */
+/** An ISO 4406 cleanliness code, kept as text without spaces; it is a range of counts already, so it takes no spread. */
 export function cleanlinessCode(): Leaf<string> {
   const right = `write a code of three scale numbers such as ${example}`;
   const json = {
@@ -15,6 +15,10 @@ export function cleanlinessCode(): Leaf<string> {
     examples: [example],
   };
   return leaf(`an ISO 4406 code such as ${example}`, json, "", (value) => {
+    if (typeof value === "string" && /±|\+\/-| to /.test(value)) {
+      const message = `${shown(value)}: a code takes no spread; write the dirtier of two codes, or solids, which take one`;
+      return { fault: { code: "code with a spread", message } };
+    }
     const code = typeof value === "string" && value.length < 30 ? value.replace(/ /g, "").replace(/≥/g, ">=") : "";
     if (!pattern.test(code)) {
       return { fault: { code: "not a code", message: `${shown(value)} is not an ISO 4406 code; ${right}` } };

@@ -1,6 +1,7 @@
 import { shown } from "../shown.js";
 import { also } from "./also.js";
 import { block } from "./block.js";
+import { checkDirtyDelivery } from "./checkDirtyDelivery.js";
 import { deliveredFuelBlock } from "./deliveredFuel.js";
 import { demandBlock } from "./demand.js";
 import { dutyBlock } from "./duty.js";
@@ -66,6 +67,7 @@ export const fileBlock = withJson(
         );
       }
       checkParts(data, report);
+      checkDirtyDelivery(data, report);
     },
   ),
   { oneOf: [{ required: ["tank"] }, { required: ["tanks"] }] },

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { z } from "zod";
@@ -26,7 +26,9 @@ function demo(name: string): Record<string, unknown> {
   return parse(readFileSync(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8"), { merge: true });
 }
 
-test.each(["heron", "heron-finer"])("the schema takes the demonstration file %s", (name) => {
+const demos = readdirSync(new URL("../../demo/", import.meta.url)).map((name) => name.replace(/\.yaml$/, ""));
+
+test.each(demos)("the schema takes the demonstration file %s", (name) => {
   expect(validator.safeParse(demo(name)).error?.issues).toBeUndefined();
 });
 
@@ -34,6 +36,8 @@ test.each([
   ["a bare number for a quantity", { place: { altitude: 350 } }],
   ["an unknown key", { colour: "red" }],
   ["a part of two kinds", { suction: [{ line: { length: "1 m", bore: "9 mm", surface: "steel" }, rise: "1 m" }] }],
+  ["a share in words", { duty: { "hours a day": 9, "days a year": 9, loads: [{ load: "all", share: "100 %" }] } }],
+  ["counts of another size", { "delivered fuel": { counts: { "5 um": 20 } } }],
   ["another version", { format: "thirstline/2" }],
   ["an unknown surface", { suction: [{ line: { length: "1 m", bore: "9 mm", surface: "wood" } }] }],
 ])("the schema refuses %s", (_what, change) => {
@@ -42,6 +46,10 @@ test.each([
 
 test("the schema knows short and long forms alike", () => {
   const part = { filter: { name: "A", "flow test": [{ drop: "2 kPa", flow: "200 L/h", viscosity: "2.5 mPa s" }] } };
-  const change = { suction: [{ rise: { height: "1 m" } }, { bank: [part, [part]] }], pump: { kind: "none" } };
+  const test = { soil: "40 g ± 20 %", rise: "35 kPa", flow: "200 L/h", viscosity: "2.5 mPa s" };
+  const tested = { filter: { ...part.filter, name: "B", "capacity test": [test, { ...test, soil: "20 g" }] } };
+  const plain = { filter: { ...part.filter, name: "C", "capacity test": test, leak: "1 % to 3 %" } };
+  const bank = [part, [part], tested, plain];
+  const change = { suction: [{ rise: { height: "1 m" } }, { bank }], pump: { kind: "none" } };
   expect(validator.safeParse({ ...demo("heron"), ...change }).error?.issues).toBeUndefined();
 });

@@ -17,8 +17,11 @@ export function systemSchema(): Record<string, unknown> {
       Object.assign(jsonSchema, isShorthand(zodSchema) ? { anyOf: [shape, full] } : { ...shape, ...full });
     },
   });
-  return { ...schema, title: "System file of a fuel supply" };
+  return { ...schema, title: "System file of a fuel supply", description: spreads };
 }
+
+const spreads =
+  'Any quantity may carry a spread: "0.4 mg/L ± 50 %", "0.40 ± 0.05 mg/L", "2 to 5 mg/L"; +/- does for ±. Codes take none.';
 
 /** Whether a schema takes a short form: only those are pipes that begin with a transform. */
 function isShorthand(schema: z.core.$ZodType): boolean {

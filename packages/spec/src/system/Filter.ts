@@ -1,3 +1,5 @@
+import type { LoadingLawName, MediumMake } from "@thirstline/core";
+
 /** One point of a flow test of a clean filter. */
 export interface SystemFlowPoint {
   /** Pa */
@@ -38,7 +40,7 @@ export type SystemMedium =
   | {
       readonly by: "rating";
       readonly size: number;
-      readonly kind: "nominal" | "absolute" | "beta 75" | "beta 200" | "beta 1000";
+      readonly kind: SystemRatingKind;
       readonly area: number;
       readonly thickness: number;
     }
@@ -73,6 +75,22 @@ export interface SystemCapacityTest {
   readonly density?: number;
 }
 
+/** Water that an element took up, kg, and how far it had closed then: its resistance over clean, or its drop's rise. */
+export type SystemAbsorber =
+  /** resistance over the clean resistance, more than 1 */
+  | { readonly water: number; readonly restriction: number }
+  /** rise, Pa, at a flow, m3/s, of a fluid of a dynamic viscosity, Pa s, and density, kg/m3 */
+  | {
+      readonly water: number;
+      readonly rise: number;
+      readonly flow: number;
+      readonly dynamicViscosity: number;
+      readonly density?: number;
+    };
+
+/** How a maker's rating was stated. */
+export type SystemRatingKind = "nominal" | "absolute" | "beta 75" | "beta 200" | "beta 1000";
+
 /** A fuel filter. */
 export interface SystemFilter {
   readonly part: "filter";
@@ -97,5 +115,21 @@ export interface SystemFilter {
   readonly terminalDrop?: number;
   /** by rising size */
   readonly betas?: readonly SystemBeta[];
+  /** what its maker says of its fineness, beside a medium that does not come of it: size, m (as ISO 11171 counts it) */
+  readonly statedRating?: { readonly size: number; readonly kind: SystemRatingKind };
+  /** share of the flow that slips past the seal, 0 to 1 */
+  readonly leak?: number;
+  /** the test that went to the most soil */
   readonly capacityTest?: SystemCapacityTest;
+  /** a second test that ended with less soil */
+  readonly lighterCapacityTest?: SystemCapacityTest;
+  /** which law its restriction grows by, when the file says so; a law of two constants goes through two tests */
+  readonly loadingLaw?: LoadingLawName;
+  /** what the medium is made of */
+  readonly make?: MediumMake;
+  /** volume of the bowl up to where it must be drained, m3 */
+  readonly bowl?: number;
+  /** share of the free water it separates, 0 to less than 1, at a flow, m3/s */
+  readonly separation?: { readonly efficiency: number; readonly flow: number };
+  readonly absorbs?: SystemAbsorber;
 }

@@ -6,6 +6,10 @@ export interface SystemService {
   readonly atMost?: number;
   /** usual distance between changes, m; whichever comes first */
   readonly distance?: number;
+  /** usual calendar time between changes, s, a year being 365.25 days and a month a twelfth of it */
+  readonly calendar?: number;
+  /** the last change: its day, as "2026-01-15"; what the hour meter, s, and the distance meter, m, showed */
+  readonly last?: { readonly date?: string; readonly hours?: number; readonly distance?: number };
   /** who says so */
   readonly source?: string;
 }

@@ -6,6 +6,7 @@ import type { SystemLimits } from "./Limits.js";
 import type { SystemPart } from "./Part.js";
 import type { SystemPump } from "./Pump.js";
 import type { SystemService } from "./Service.js";
+import type { SystemSpread } from "./Spread.js";
 import type { SystemTank } from "./Tank.js";
 
 /**
@@ -34,4 +35,6 @@ export interface System {
   readonly duty?: SystemDuty;
   readonly deliveredFuel?: SystemDeliveredFuel;
   readonly service?: SystemService;
+  /** figures that the file gives with a spread, in the system's order; see `withDraw` */
+  readonly spreads?: readonly SystemSpread[];
 }

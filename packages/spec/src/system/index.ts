@@ -1,12 +1,14 @@
-export type { SystemDeliveredFuel } from "./DeliveredFuel.js";
+export type { SystemDeliveredFuel, SystemSolids } from "./DeliveredFuel.js";
 export type { SystemDemand } from "./Demand.js";
 export type { SystemDuty } from "./Duty.js";
 export type {
+  SystemAbsorber,
   SystemBeta,
   SystemCapacityTest,
   SystemFilter,
   SystemFlowPoint,
   SystemMedium,
+  SystemRatingKind,
 } from "./Filter.js";
 export type { SystemFuel, SystemFuelMeasured, SystemGrade } from "./Fuel.js";
 export type { SystemLimits } from "./Limits.js";
@@ -23,5 +25,6 @@ export type {
 } from "./Part.js";
 export type { SystemPump } from "./Pump.js";
 export type { SystemService } from "./Service.js";
+export type { SystemSpread } from "./Spread.js";
 export type { System } from "./System.js";
 export type { SystemTank, SystemVent } from "./Tank.js";

@@ -7,7 +7,7 @@ import { splitQuantity } from "./splitQuantity.js";
 import { toSi } from "./unitParser.js";
 
 /** Longest text of a quantity; the longest sensible one has some 20 characters. */
-export const longest = 60;
+const longest = 60;
 
 /** A quantity in SI, or why there is none. */
 export type QuantityResult = { readonly value: number } | { readonly fault: QuantityFault };

@@ -18,11 +18,14 @@ export interface Around {
 /** A quantity with a spread, taken apart; a unit that stands once, at the end, belongs to both numbers. */
 export type SplitSpread = Between | Around;
 
+/** What every text with a spread holds; most texts hold none, and are then not taken apart. */
+const sign = /±|\+\/|\sto\s/;
 const pair = /^(.+?)(?: ?(?:±|\+\/-) ?| (to) )(.+)$/;
 const percent = /^(\d+(?:\.\d*)?|\.\d+) ?%$/;
 
 /** Takes a quantity with a spread apart, or answers undefined for any other text. */
 export function splitSpread(text: string): SplitSpread | undefined {
+  if (!sign.test(text)) return undefined;
   const [, first = "", to, second = ""] = pair.exec(tidyUnit(text).replace(/ +/g, " ")) ?? [];
   const share = percent.exec(second)?.[1];
   if (to === undefined && share !== undefined) {

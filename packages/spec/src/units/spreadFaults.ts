@@ -10,6 +10,7 @@ type Found = { readonly fault: QuantityFault } | undefined;
 
 /** Faults two numbers with a dash between, which may be a spread or a slip: it is written with "to". */
 export function dashFault(text: string): Found {
+  if (!/\d\s?[-\u2013\u2212]/.test(text)) return undefined;
   const [, first, second = ""] = /^(\d[\d.]*) ?- ?(\d.*)$/.exec(tidyUnit(text)) ?? [];
   if (first === undefined || splitQuantity(text) !== undefined || splitQuantity(second) === undefined) return undefined;
   return fault("not a spread", `${shown(text)} may be a spread; write it as "${first} to ${second}"`);

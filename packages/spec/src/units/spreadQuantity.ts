@@ -1,10 +1,13 @@
 import { checkedUnit } from "./checkedUnit.js";
 import { type Kind, type KindName, kinds } from "./kinds.js";
-import { longest } from "./quantity.js";
 import type { QuantityFault } from "./quantityFault.js";
-import { dashFault, endFault, formFault } from "./spreadFaults.js";
+import type { SplitQuantity } from "./splitQuantity.js";
 import { type Around, type Between, splitSpread } from "./splitSpread.js";
+import { dashFault, endFault, formFault } from "./spreadFaults.js";
 import { differenceToSi, toSi } from "./unitParser.js";
+
+/** Longest text of a spread: that of two quantities. */
+const longest = 120;
 
 /** A spread in SI: its ends, and the value taken where only one can be. */
 export interface Spread {
@@ -20,7 +23,7 @@ export interface Spread {
  * The value taken is the centre of a ±. Of two ends it is the geometric mean, since what is so little known is known by
  * its factor; the arithmetic mean for a temperature, whose zero is the scale's, and where an end is not above zero.
  *
- * @param text at most 60 characters
+ * @param text at most 120 characters
  * @param kind which quantity is wanted; both ends must lie in its range of sense
  * @returns the spread in SI, or a fault; undefined for a text without a spread, which `quantity` reads
  * @example
@@ -40,7 +43,10 @@ export function spreadQuantity(text: string, kind: KindName): Spread | { readonl
 type Reading = Spread | { readonly fault: QuantityFault };
 
 function between(text: string, { low: from, high: to }: Between, wanted: Kind): Reading {
-  const [first, last] = [checkedUnit(from, text, wanted), checkedUnit(to, text, wanted)];
+  const [first, last] = [
+    checkedUnit(from, blamed(text, from, to), wanted),
+    checkedUnit(to, blamed(text, to, from), wanted),
+  ];
   if ("fault" in first) return first;
   if ("fault" in last) return last;
   const low = toSi(from.value, first.unit, wanted.si);
@@ -50,15 +56,20 @@ function between(text: string, { low: from, high: to }: Between, wanted: Kind): 
 }
 
 function around(text: string, { centre, by }: Around, wanted: Kind): Reading {
-  const middle = checkedUnit(centre, text, wanted);
+  const middle = checkedUnit(centre, blamed(text, centre, by), wanted);
   if ("fault" in middle) return middle;
   const value = toSi(centre.value, middle.unit, wanted.si);
   if (by.unit === "%") {
     const [inner, outer] = [(value * (100 - by.value)) / 100, (value * (100 + by.value)) / 100];
     return { value, low: Math.min(inner, outer), high: Math.max(inner, outer) };
   }
-  const tolerance = checkedUnit(by, text, wanted);
+  const tolerance = checkedUnit(by, blamed(text, by, centre), wanted);
   if ("fault" in tolerance) return tolerance;
   const reach = differenceToSi(by.value, tolerance.unit, wanted.si);
   return { value, low: value - reach, high: value + reach };
+}
+
+/** What a fault of one number's unit quotes: that number alone where the other has a unit of its own. */
+function blamed(text: string, one: SplitQuantity, other: SplitQuantity): string {
+  return one.unit === other.unit || other.unit === "%" ? text : `${one.digits} ${one.unit}`;
 }

@@ -1,4 +1,5 @@
 export { choice } from "./choice.js";
+export { date } from "./date.js";
 export { flag } from "./flag.js";
 export { measured } from "./measured.js";
 export { plain } from "./plain.js";

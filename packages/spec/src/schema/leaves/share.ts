@@ -1,19 +1,22 @@
 import { shown } from "../../shown.js";
+import { spreadShare } from "../../units/spreadShare.js";
 import { type Leaf, leaf } from "../leaf.js";
 import { fault } from "./fault.js";
 
-/** A share, 0 to 1, or in per cent with the sign; NaN when it could not be read. */
+/** A share, 0 to 1, or in per cent with the sign, or the middle of its spread; NaN when it could not be read. */
 export function share(words: string, example: string): Leaf<number> {
   const json = {
     anyOf: [
       { type: "number", minimum: 0, maximum: 1 },
-      { type: "string", pattern: "^[0-9.]+ ?%$" },
+      { type: "string", pattern: "^[0-9.]+ ?%?( to [0-9.]+ ?%)?$" },
     ],
     description: `${words}, such as "${example}"`,
   };
   const wanted = `${words} such as "${example}"`;
   const right = `write ${wanted}`;
   return leaf(wanted, json, Number.NaN, (given) => {
+    const spread = typeof given === "string" ? spreadShare(given) : undefined;
+    if (spread !== undefined) return spread;
     const percent = typeof given === "string" && given.length < 20 ? /^(\d+\.?\d*|\.\d+) ?%$/.exec(given) : null;
     const value = percent === null ? given : Number(percent[1]) / 100;
     if (typeof value !== "number" || Number.isNaN(value)) {

@@ -34,7 +34,7 @@ export const betaList = also(
   list(
     "a list of beta ratios",
     "[{ size: 10 um, beta: 2 }, { size: 25 um, beta: 75 }]",
-    block("a beta ratio at a size", "{ size: 10 um, beta: 75 }", { size: measured("size"), beta: betaRatio() }),
+    block("a beta ratio at a size", "{ size: 10 um, beta: 75 }", { size: measured("betaSize"), beta: betaRatio() }),
     { least: 1, most: 20, of: "beta ratio" },
   ),
   (betas, report) => checkRising(betas as BetaData, report),

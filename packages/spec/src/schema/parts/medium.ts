@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { SystemMedium } from "../../system/Filter.js";
+import { also } from "../also.js";
 import { block } from "../block.js";
 import { given } from "../given.js";
 import { choice, measured, plain } from "../leaves/index.js";
@@ -19,10 +20,22 @@ export const airTestBlock = block("an air test", "{ flow: 10 cfm, area: 1 ft2, p
   pressure: measured("pressure"),
 });
 
+const ratingKind = choice("a kind of rating", ["nominal", "absolute", "beta 75", "beta 200", "beta 1000"]);
+
+/** What a maker says of fineness and no more, as a file has it: of a medium that is known by other figures. */
+export const statedRatingBlock = also(
+  block("a stated rating", "{ size: 10 um, kind: nominal }", { size: measured("size"), kind: ratingKind }),
+  (data, report) => {
+    // Beyond the test dusts' sizes there is no beta; `betaSize` bounds the sizes of betas likewise.
+    if (data.kind === undefined || data.kind === "nominal" || !((data.size ?? 0) > 100.0001e-6)) return;
+    report(["size"], "out of range", "no beta is tested above 100 um; write what its test says, or the kind nominal");
+  },
+);
+
 /** A micron rating, as a file has it. */
 export const ratingBlock = block("a rating", "{ size: 10 um, kind: nominal, area: 0.5 m2, thickness: 0.6 mm }", {
   size: measured("size"),
-  kind: choice("a kind of rating", ["nominal", "absolute", "beta 75", "beta 200", "beta 1000"]),
+  kind: ratingKind,
   area: measured("area"),
   thickness: measured("thickness"),
 });
