@@ -4,6 +4,9 @@ import { Split } from "./Split.js";
 import { splitByBracket } from "./splitByBracket.js";
 import { newtonStep, splitByNewton } from "./splitByNewton.js";
 
+/** Steps of Newton's method after which a split that has not settled is not going to: a line stands on a step. */
+const MOST_ROUNDS = 12;
+
 /**
  * A bank under one fuel state: how a flow splits over its branches, and the friction they share.
  *
@@ -15,12 +18,17 @@ export class Bank implements BankLaw {
   drop = 0;
   slope = 0;
   settled = true;
+  kinked = false;
   /** whether nothing can pass at all */
   readonly shut: boolean;
+  /** whether nothing passes backwards, in any branch */
+  readonly oneWay: boolean;
   private readonly size: number;
   private readonly openAt: readonly number[];
   private readonly split: Split;
   private readonly simple: boolean;
+  /** single steps of the split taken since the last whole one */
+  private rounds = 0;
 
   constructor(runs: readonly Run[], heads: readonly number[] = runs.map(() => 0)) {
     this.size = runs.length;
@@ -31,6 +39,7 @@ export class Bank implements BankLaw {
       runs.filter((run) => !run.shut),
       openHeads,
     );
+    this.oneWay = this.split.runs.every((run) => run.oneWay) && !this.shut;
     // One-way valves and heads of their own may leave a branch at rest, which Newton's method cannot see coming.
     this.simple = this.split.runs.every((run) => !run.oneWay) && openHeads.every((head) => head === 0);
   }
@@ -45,14 +54,16 @@ export class Bank implements BankLaw {
     }
     const before = split.total;
     split.total = flow;
-    if (pace !== "whole" && this.simple && flow !== 0) {
-      const goOn = pace === "next step" && before * flow > 0;
+    const goOn = pace === "next step" && before * flow > 0;
+    this.rounds = goOn ? this.rounds + 1 : 0;
+    if (pace !== "whole" && this.simple && flow !== 0 && this.rounds < MOST_ROUNDS) {
       for (let at = 0; at < split.flows.length; at++) {
         split.flows[at] = goOn ? ((split.flows[at] as number) / before) * flow : flow / split.flows.length;
       }
       newtonStep(split, goOn ? "next step" : "first step");
       this.settled = split.settled;
-    } else if (!(this.simple && splitByNewton(split))) splitByBracket(split);
+    } else if (!(this.simple && this.rounds === 0 && splitByNewton(split))) splitByBracket(split);
+    this.kinked = split.kinked;
     this.drop = split.drop;
     this.slope = split.slope;
   }

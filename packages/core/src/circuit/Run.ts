@@ -1,4 +1,4 @@
-import type { BankLaw, MediumTerm, OwnLaw, Pace, Terms } from "../parts/law/index.js";
+import type { BankLaw, MediumTerm, OwnLaw, Pace, PartLaw, Terms } from "../parts/law/index.js";
 import { fittedFlow, rootOfQuadratic } from "./fittedFlow.js";
 import { flowAtDrop } from "./flowAtDrop.js";
 
@@ -13,16 +13,21 @@ export class Run implements OwnLaw {
   drop = 0;
   slope = 0;
   settled = true;
+  kinked = false;
   /** static head, Pa */
   readonly constant: number;
   readonly shut: boolean;
   readonly oneWay: boolean;
   private readonly opening: number;
+  /** what friction holds at no flow: its own opening pressure and that of banks of check valves, Pa */
+  private readonly rest: number;
+  /** flows at which lines step in the early passage, m3/s, ascending */
+  private readonly steps: readonly number[];
   private linear: number;
   private readonly plainLinear: number;
   private readonly media: readonly MediumTerm[];
   private readonly quadratic: number;
-  private readonly own: readonly OwnLaw[];
+  private readonly own: readonly PartLaw[];
   private readonly banks: readonly BankLaw[];
   /** what the banks add to the linear term at no flow, for a first guess */
   private banksAtRest: number;
@@ -41,12 +46,18 @@ export class Run implements OwnLaw {
     this.own = terms.own;
     this.banks = terms.banks;
     this.banksAtRest = sumOfSlopes(terms.banks, 0);
+    this.rest = terms.banks.reduce((sum, bank) => sum + bank.drop, terms.opening);
+    this.steps = terms.own
+      .map((law) => law.stepAt)
+      .filter((step) => step < Infinity)
+      .sort((a, b) => a - b);
     this.close = terms.banks.length > 0 ? 2e-6 : 1e-9;
   }
 
   update(pace: Pace): void {
     const { flow, own, banks } = this;
     this.settled = true;
+    this.kinked = false;
     if (this.shut || (this.oneWay && flow < 0)) {
       this.slope = Infinity;
       this.drop = flow < 0 ? -Infinity : Infinity;
@@ -56,7 +67,7 @@ export class Run implements OwnLaw {
     let drop = (this.linear + bend) * flow + this.opening;
     let slope = this.linear + 2 * bend;
     for (let at = 0; at < own.length; at++) {
-      const law = own[at] as OwnLaw;
+      const law = own[at] as PartLaw;
       law.flow = flow;
       law.update(pace);
       drop += law.drop;
@@ -69,6 +80,7 @@ export class Run implements OwnLaw {
       drop += bank.drop;
       slope += bank.slope;
       if (!bank.settled) this.settled = false;
+      if (bank.kinked) this.kinked = true;
     }
     this.drop = drop;
     this.slope = slope;
@@ -98,17 +110,32 @@ export class Run implements OwnLaw {
     return this.flowOfFriction(drop - this.constant);
   }
 
-  /** Flow, m3/s, that a drop without the static head drives. */
-  flowOfFriction(drop: number): number {
-    if (this.shut || (this.oneWay && drop <= this.opening)) return 0;
-    const target = drop - this.opening;
-    if (target === 0) return 0;
+  /**
+   * Flow, m3/s, that a drop without the static head drives. Leaves the slope there, or near: Infinity where a valve holds
+   * it at rest, or the step of a line.
+   *
+   * @param near a flow close to the answer, where one is known
+   */
+  flowOfFriction(drop: number, near = 0): number {
+    if (this.shut || (this.oneWay && drop <= this.rest)) {
+      this.slope = Infinity;
+      return 0;
+    }
+    const target = drop - this.rest;
     const direct = this.own.length === 0 && this.banks.length === 0;
+    if (target === 0) {
+      this.friction(0);
+      return 0;
+    }
     if (direct && this.linear === 0 && this.quadratic === 0) return target > 0 ? Infinity : -Infinity;
     const sign = target < 0 ? -1 : 1;
-    const guess = this.guess(sign * target, sign);
-    if (direct) return sign * guess;
-    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.opening, this.close);
+    if (direct) {
+      const size = rootOfQuadratic(this.linear, this.quadratic, sign * target);
+      this.slope = this.linear + 2 * this.quadratic * size;
+      return sign * size;
+    }
+    const guess = near * sign > 0 ? near * sign : this.guess(sign * target, sign);
+    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.rest, this.close, this.steps);
   }
 
   private linearWith(restrictions: ReadonlyMap<string, number>): number {

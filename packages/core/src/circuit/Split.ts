@@ -1,5 +1,17 @@
 import type { Run } from "./Run.js";
 
+/** One end of the bracket in which the shared drop is searched. */
+export interface BracketEnd {
+  /** Pa */
+  drop: number;
+  /** by all branches together at that drop, m3/s; NaN before it is worked out */
+  carried: number;
+  /** derivative of `carried` by the drop, m3/s per Pa */
+  ease: number;
+  /** of each branch at that drop, m3/s */
+  readonly flows: Float64Array;
+}
+
 /** The working figures of a bank's split, kept so that solving it again allocates nothing. */
 export class Split {
   /** the branches that can pass flow */
@@ -19,6 +31,11 @@ export class Split {
   slope = 0;
   /** whether flows and drop are the split to rounding */
   settled = false;
+  /** whether the slope may jump close by, since a branch rests or a line stands on a step */
+  kinked = false;
+  /** where the branches carry too little, and enough; see `splitByBracket` */
+  readonly below: BracketEnd;
+  readonly above: BracketEnd;
 
   constructor(runs: readonly Run[], heads: readonly number[]) {
     this.runs = runs;
@@ -26,5 +43,7 @@ export class Split {
     this.flows = new Float64Array(runs.length);
     this.drops = new Float64Array(runs.length);
     this.slopes = new Float64Array(runs.length);
+    this.below = { drop: 0, carried: 0, ease: 0, flows: new Float64Array(runs.length) };
+    this.above = { drop: 0, carried: 0, ease: 0, flows: new Float64Array(runs.length) };
   }
 }

@@ -82,5 +82,6 @@ function addBank(circuit: Parallel, setting: Setting, terms: Terms, path: readon
   terms.banks.push(bank);
   terms.constant += head;
   terms.shut ||= bank.shut;
+  terms.oneWay ||= bank.oneWay;
   return { kind: "bank", path, bank, head, branches };
 }

@@ -17,13 +17,23 @@ const ULP = 2 ** -52;
  * @param opening what the drop holds at rest, Pa
  * @param close relative step after which to stop: what is left is a few times its square, as far as the fit bends with
  *   the law
- * @returns m3/s
+ * @param steps flows at which the law is known to step, m3/s, ascending: the last one below the step
+ * @returns m3/s; the law's slope is left as it is near there, Infinity where the flow is held by a step
  */
-export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: number, close: number): number {
+export function flowAtDrop(
+  law: OwnLaw,
+  target: number,
+  guess: number,
+  opening: number,
+  close: number,
+  steps: readonly number[],
+): number {
   const sign = target < 0 ? -1 : 1;
   const size = Math.abs(target);
   let low = 0;
   let high = Infinity;
+  let lowValue = 0;
+  let highValue = Infinity;
   let flow = guess;
   let pace: Pace = "first step";
   for (let round = 0; round < 400; round++) {
@@ -35,18 +45,50 @@ export function flowAtDrop(law: OwnLaw, target: number, guess: number, opening: 
     const met = Math.abs(miss) <= ULP * size;
     if (met && settled) return sign * flow;
     // A drop whose split is still moving is no bound.
-    if (settled && miss > 0) high = flow;
-    if (settled && miss < 0) low = flow;
+    if (settled && miss > 0) {
+      high = flow;
+      highValue = value;
+    }
+    if (settled && miss < 0) {
+      low = flow;
+      lowValue = value;
+    }
     let next = round < 60 ? fittedFlow(flow, value, law.slope, size) : Number.NaN;
-    if (settled && Math.abs(next - flow) <= close * flow && next >= low && next <= high) return sign * next;
+    const near = Math.abs(next - flow) <= (law.kinked ? KINKED_CLOSE : close) * flow;
+    if (settled && near && next >= low && next <= high && !(stepBetween(steps, flow, next) > 0)) return sign * next;
     // Turned round: a step that is not a number, or leaves the bracket, is replaced too.
-    if (!(next > low && next < high)) next = settled || round >= 60 ? inside(low, high) : flow;
+    if (!(next > low && next < high)) {
+      if (!settled && round < 60) next = flow;
+      else {
+        next = stepBetween(steps, low, high);
+        if (!(next > 0)) next = inside(low, high);
+      }
+    }
     // No number lies between: the law steps over the target here, or rounding has the last word.
-    if (next <= low || next >= high) return sign * low;
+    if (next <= low || next >= high) {
+      if (highValue - lowValue > 1e-9 * size) law.slope = Infinity;
+      return sign * low;
+    }
     pace = round < 50 ? "next step" : "whole";
     flow = next;
   }
   return sign * low;
+}
+
+/** Relative step that ends the search where the slope may jump: a small step then says nothing of what is left. */
+const KINKED_CLOSE = 16 * ULP;
+
+/** The side of a known step that lies strictly between two flows, the lower first; 0 where there is none. */
+function stepBetween(steps: readonly number[], one: number, other: number): number {
+  const low = Math.min(one, other);
+  const high = Math.max(one, other);
+  for (let at = 0; at < steps.length; at++) {
+    const below = steps[at] as number;
+    const above = below * (1 + 4 * ULP);
+    if (below > low && below < high) return below;
+    if (above > low && above < high) return above;
+  }
+  return 0;
 }
 
 /** A number well inside a bracket: its geometric middle while it is wide, the plain middle once it is narrow. */

@@ -5,6 +5,9 @@ import type { Split } from "./Split.js";
 /** Steps smaller than this, relative, leave an error of their square: below rounding. */
 const CLOSE = 1e-8;
 
+/** The same where a slope may jump close by and a small step proves little. */
+const KINKED_CLOSE = 2 ** -48;
+
 /**
  * The split of a flow over branches with friction only, by Newton's method on all branch flows and the shared drop at
  * once. Every round meets the total exactly, so mass is kept whatever the round's error in the drops.
@@ -32,29 +35,33 @@ export function newtonStep(split: Split, pace: Pace): void {
   let conductance = 0;
   let carried = 0;
   let settled = true;
+  let kinked = false;
   for (let at = 0; at < runs.length; at++) {
     const run = runs[at] as Run;
     const flow = flows[at] as number;
     run.flow = flow;
     run.update(pace);
     if (!run.settled) settled = false;
+    if (run.kinked) kinked = true;
     drops[at] = run.drop;
     slopes[at] = run.slope;
     conductance += 1 / run.slope;
     carried += flow - run.drop / run.slope;
   }
   const shared = (total - carried) / conductance;
+  const close = kinked ? KINKED_CLOSE : CLOSE;
   for (let at = 0; at < runs.length; at++) {
     const flow = flows[at] as number;
     const next = flow + (shared - (drops[at] as number)) / (slopes[at] as number);
     // With friction only, every branch flows the way the total does.
     const kept = next * total > 0 ? next : flow / 8;
-    if (!(Math.abs(kept - flow) <= CLOSE * Math.abs(kept)) || kept !== next) settled = false;
+    if (!(Math.abs(kept - flow) <= close * Math.abs(kept)) || kept !== next) settled = false;
     flows[at] = kept;
   }
   split.drop = shared;
   split.slope = 1 / conductance;
   split.settled = settled;
+  split.kinked = kinked;
 }
 
 /** No total, no flow anywhere; the slope is that of the branches at rest. */
@@ -68,5 +75,6 @@ function splitAtRest(split: Split): boolean {
   split.drop = 0;
   split.slope = 1 / conductance;
   split.settled = true;
+  split.kinked = false;
   return true;
 }

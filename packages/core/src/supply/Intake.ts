@@ -136,7 +136,8 @@ export class Intake {
     const flows = this.joint ? this.joint.flows(flow) : [flow];
     const walks = this.sources.map(({ path, pressure }, at): Walk => {
       const walk = { total: pressure, bore: null, lowest: pressure };
-      walkAlong(path.stops, fuel, flows[at] ?? 0, walk);
+      // Beside other tanks, one without flow may be held shut, as a branch may.
+      walkAlong(path.stops, fuel, flows[at] ?? 0, walk, this.joint !== null);
       return walk;
     });
     const least = Math.min(...walks.map((walk) => walk.lowest));

@@ -1,10 +1,12 @@
 import type { FuelState } from "../fuel/index.js";
 import type { Setting } from "../parts/law/index.js";
+import { requireAtLeast } from "../require.js";
 import { Delivery } from "./Delivery.js";
 import type { DescentEntry } from "./descent.js";
 import { Intake, type IntakeDescent } from "./Intake.js";
 import { lastHolding } from "./lastHolding.js";
 import type { FixedPump, Pump } from "./PumpKinds.js";
+import { requireSupply } from "./requireSupply.js";
 import type { Supply } from "./Supply.js";
 
 /** A supply at one demand. Pressures are static, as gauges read them. */
@@ -28,7 +30,12 @@ export interface SupplyDescent extends IntakeDescent {
   readonly delivery: readonly DescentEntry[];
 }
 
-/** A supply under one fuel state. */
+/**
+ * A supply under one fuel state.
+ *
+ * @throws InputError when there is no tank, or several whose paths do not all resist flow; from `state` and `descent` when
+ * the demand is not 0 or more
+ */
 export class SupplyModel {
   readonly supply: Supply;
   readonly fuel: FuelState;
@@ -36,6 +43,7 @@ export class SupplyModel {
   readonly delivery: Delivery;
 
   constructor(supply: Supply, setting: Setting) {
+    requireSupply("SupplyModel", supply);
     this.supply = supply;
     this.fuel = setting.fuel;
     this.intake = new Intake(supply, setting);
@@ -65,11 +73,14 @@ export class SupplyModel {
 
   /** All that gauges would read at a demand, m3/s. */
   state(demand: number): SupplyState {
+    requireAtLeast("state", "demand", demand, 0, "m3/s");
     const { pump, ambientPressure } = this.supply;
     const suctionFlow = this.suctionFlow(demand);
     const inlet = this.intake.pressure(suctionFlow);
     const pumpRise = this.pumpRise(pump, demand, inlet, suctionFlow);
-    const feed = pumpRise === null ? null : inlet + pumpRise - this.delivery.loss(demand) - ambientPressure;
+    // A pump that gets nothing gives nothing, whatever rise its relief valve would allow.
+    const outlet = pumpRise === null || inlet === -Infinity ? inlet : inlet + pumpRise;
+    const feed = pumpRise === null ? null : outlet - this.delivery.loss(demand) - ambientPressure;
     return {
       demand,
       suctionFlow,

@@ -1,10 +1,12 @@
 import type { FuelState } from "../fuel/index.js";
 import type { BandEnd } from "../parts/Band.js";
 import { LAMINAR_END } from "../parts/friction/index.js";
+import { requireMoreThan } from "../require.js";
 import type { DescentEntry } from "./descent.js";
 import type { LimitName, Limits } from "./Limits.js";
 import { lastHolding } from "./lastHolding.js";
 import { marginsOf, suctionMarginsOf } from "./margins.js";
+import { requireLimits } from "./requireLimits.js";
 import type { Supply } from "./Supply.js";
 import { type SupplyDescent, SupplyModel } from "./SupplyModel.js";
 
@@ -26,8 +28,11 @@ export interface Ceiling {
  * @param limits what to keep to
  * @param demand m3/s, return included; more than 0
  * @param end which end of every band
+ * @throws InputError when the demand is not more than 0, or a limit is not a finite number
  */
 export function ceilings(supply: Supply, fuel: FuelState, limits: Limits, demand: number, end: BandEnd): Ceiling[] {
+  requireMoreThan("ceilings", "demand", demand, 0, "m3/s");
+  requireLimits("ceilings", limits);
   const smooth = new SupplyModel(supply, { fuel, passage: "smooth", end });
   const found = ceilingsOf(smooth, limits, demand);
   const reach = Math.max(demand, ...found.map(({ flow }) => flow).filter(Number.isFinite));
@@ -42,7 +47,9 @@ export function ceilings(supply: Supply, fuel: FuelState, limits: Limits, demand
 
 function ceilingsOf(model: SupplyModel, limits: Limits, demand: number): Ceiling[] {
   const { pump } = model.supply;
-  const whole = pump.kind === "fixed" && pump.reliefTo === "tank" ? model.suctionFlow(0) : null;
+  const moved = pump.kind === "fixed" && pump.reliefTo === "tank" ? model.suctionFlow(0) : 0;
+  // A pump whose slip eats all it moves relieves nothing: its suction line carries the demand, like any other.
+  const whole = moved > 0 ? moved : null;
   const suction = suctionMarginsOf(model, limits);
   return [...marginsOf(model, limits)].map(([limit, margin]) => {
     const flow = lastHolding(margin, demand);

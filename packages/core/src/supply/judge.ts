@@ -6,6 +6,7 @@ import { requireMoreThan } from "../require.js";
 import { type Ceiling, ceilings } from "./ceilings.js";
 import { cleaned } from "./cleaned.js";
 import type { Limits } from "./Limits.js";
+import { requireLimits } from "./requireLimits.js";
 import type { Supply } from "./Supply.js";
 
 /** What a supply does at a demand. */
@@ -28,12 +29,14 @@ export interface EndJudgement {
 
 /** A judgement at both ends of what is known. */
 export interface Judgement {
-  /** `unsettled` when the good end feeds the engine and the bad end starves it */
+  /** `unsettled` when one end feeds the engine and the other starves it */
   readonly grade: Grade | "unsettled";
   readonly good: EndJudgement;
   readonly middle: EndJudgement;
   readonly bad: EndJudgement;
 }
+
+const WORSENING: readonly Grade[] = ["holds", "tight", "starves"];
 
 /** Less than this in hand is tight; common practice, no source. */
 export const LEAST_IN_HAND = 0.2;
@@ -50,18 +53,22 @@ export const LEAST_IN_HAND = 0.2;
  * @param fuel from `fuelState`
  * @param limits what to keep to
  * @param demand m3/s, return included
- * @throws InputError when the demand is not more than 0
+ * @throws InputError when the demand is not more than 0, or a limit is not a finite number
  * @example
  * judge(supply, fuel, { vacuumClean: 20e3, vacuumAtChange: 40e3, feedPressure: 25e3 }, 9.5e-5).grade
  */
 export function judge(supply: Supply, fuel: FuelState, limits: Limits, demand: number): Judgement {
   requireMoreThan("judge", "demand", demand, 0, "m3/s");
+  requireLimits("judge", limits);
   const middle = judgeEnd(supply, fuel, limits, demand, "middle");
   const certain = !circuitsOf(supply).some(isSpread);
   const good = certain ? middle : judgeEnd(supply, fuel, limits, demand, "low");
   const bad = certain ? middle : judgeEnd(supply, fuel, limits, demand, "high");
-  const unsettled = bad.grade === "starves" && good.grade !== "starves";
-  return { grade: unsettled ? "unsettled" : bad.grade, good, middle, bad };
+  // Nearly always the high end is the bad one. But a filter behind a hump in one branch, or on the way of a tank that is
+  // fed backward, may help by holding back: so the ends are compared, not trusted to their names.
+  const unsettled = (bad.grade === "starves") !== (good.grade === "starves");
+  const worse = WORSENING.indexOf(good.grade) > WORSENING.indexOf(bad.grade) ? good : bad;
+  return { grade: unsettled ? "unsettled" : worse.grade, good, middle, bad };
 }
 
 function circuitsOf(supply: Supply): Circuit[] {

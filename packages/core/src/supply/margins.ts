@@ -68,8 +68,10 @@ function capacityMargin(model: SupplyModel, least: number): Margin | null {
       return (demand) => {
         const slip = model.slipPerRise(pump);
         if (slip === 0) return pump.flow - demand;
-        const needed = ambientPressure + least + model.delivery.loss(demand) - model.intake.pressure(demand);
-        return pump.flow - slip * Math.max(0, Math.min(needed, pump.relief)) - demand;
+        const inlet = model.intake.pressure(demand);
+        const needed = ambientPressure + least + model.delivery.loss(demand) - inlet;
+        const open = pump.reliefTo === "inlet" ? pump.relief : ambientPressure + pump.relief - inlet;
+        return pump.flow - slip * Math.max(0, Math.min(needed, open)) - demand;
       };
   }
 }

@@ -19,12 +19,22 @@ export interface OwnLaw {
   slope: number;
   /** false while a bank is still closing in on its split after a step */
   settled: boolean;
+  /** whether the slope may jump close by, since a branch rests or a line stands on a step: small steps then prove nothing */
+  kinked: boolean;
   /** Works out drop and slope at `flow`. */
   update(pace: Pace): void;
 }
 
+/** A part with a law of its own. */
+export interface PartLaw extends OwnLaw {
+  /** largest flow below a step in its drop, m3/s; Infinity where it has none */
+  readonly stepAt: number;
+}
+
 /** A bank as the run around it sees it. */
 export interface BankLaw extends OwnLaw {
+  /** whether nothing passes it backwards, in any branch */
+  readonly oneWay: boolean;
   /** Sets the resistance over clean of the named filters in its branches. */
   restrict(restrictions: ReadonlyMap<string, number>): void;
 }

@@ -6,14 +6,16 @@ import { clothGeometry } from "../screen/clothGeometry.js";
 import { ehrhardtTerms } from "../screen/ehrhardt.js";
 import type { ScreenTerms } from "../screen/ScreenFluid.js";
 import type { Strainer } from "../strainer.js";
-import type { OwnLaw } from "./OwnLaw.js";
+import type { PartLaw } from "./OwnLaw.js";
 
 /** Drop of a strainer: the lowest, middle or highest of three published screen laws at that flow. */
-export class StrainerLaw implements OwnLaw {
+export class StrainerLaw implements PartLaw {
   flow = 0;
   drop = 0;
   slope = 0;
   readonly settled = true;
+  readonly kinked = false;
+  readonly stepAt = Infinity;
   private readonly part: Strainer;
   private readonly fuel: FuelState;
   private readonly end: BandEnd;

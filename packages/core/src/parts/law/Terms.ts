@@ -1,4 +1,4 @@
-import type { BankLaw, OwnLaw } from "./OwnLaw.js";
+import type { BankLaw, PartLaw } from "./OwnLaw.js";
 
 /** A filter's medium in the linear term. */
 export interface MediumTerm {
@@ -31,7 +31,7 @@ export class Terms {
   /** what filters' media add to the linear term, kept apart since soil multiplies it */
   readonly media: MediumTerm[] = [];
   /** parts with a law of their own */
-  readonly own: OwnLaw[] = [];
+  readonly own: PartLaw[] = [];
   /** banks, whose split has to be searched for */
   readonly banks: BankLaw[] = [];
 

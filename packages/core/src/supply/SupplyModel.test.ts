@@ -1,0 +1,117 @@
+import {
+  filter,
+  fitting,
+  fuelState,
+  line,
+  marginsOf,
+  pump,
+  rise,
+  type Supply,
+  SupplyModel,
+  series,
+  tank,
+  valve,
+} from "@thirstline/core";
+import { expect, test } from "vitest";
+
+const diesel = fuelState({ density: 830, kinematicViscosity: 3e-6, vapourPressure: 100 });
+const hose = line({ length: 3, bore: 0.012, roughness: 1e-6 });
+const plain: Supply = {
+  ambientPressure: 101325,
+  tanks: [tank({ depth: 0.2 })],
+  suction: hose,
+  pump: pump({ kind: "fixed", flow: 2e-4, slip: null, relief: 80e3, reliefTo: "inlet" }),
+  delivery: null,
+};
+
+function modelOf(supply: Partial<Supply>): SupplyModel {
+  return new SupplyModel({ ...plain, ...supply }, { fuel: diesel, passage: "smooth", end: "middle" });
+}
+
+const toTank = (slip: { flow: number; rise: number; dynamicViscosity: number } | null) =>
+  pump({ kind: "fixed", flow: 2e-4, slip, relief: 80e3, reliefTo: "tank" });
+
+test("SupplyModel.state(demand) of two tanks 0.6 m apart lets the high one fill the low one at no demand", () => {
+  // Equal laminar paths: the joint stands half-way between the heads, and 0.3 m of head drives each.
+  const path = line({ length: 3, bore: 0.006, roughness: 0 });
+  const { tanks, joint } = modelOf({ tanks: [tank({ depth: 0.2, path }), tank({ depth: 0.8, path })] }).intake.descent(
+    0,
+  );
+  const head = 830 * 9.80665;
+  const perFlow = (128 * 830 * 3e-6 * 3) / (Math.PI * 0.006 ** 4);
+  expect(joint).toBeCloseTo(101325 + head * 0.5, 6);
+  expect(tanks.map(({ flow }) => flow)).toEqual([
+    expect.closeTo((-head * 0.3) / perFlow, 12),
+    expect.closeTo((head * 0.3) / perFlow, 12),
+  ]);
+});
+
+test("SupplyModel.intake.lowest(flow) leaves out what stands behind a valve that holds a low tank shut", () => {
+  const path = series(hose, valve({ opening: 300, kv: 1e-3 }));
+  const { intake } = modelOf({ tanks: [tank({ depth: 0.2, path }), tank({ depth: 0.8, path })] });
+  const { tanks, lowest } = intake.descent(1e-9);
+  expect(tanks[0]?.flow).toBe(0);
+  expect(intake.lowest(1e-9)).toBe(lowest?.pressure);
+  expect(lowest?.pressure).toBeCloseTo(101325 + 830 * 9.80665 * 0.2, 6);
+});
+
+test("SupplyModel.state(demand) of a pump that slips carries all it moves against its relief back to the tank", () => {
+  // No friction: inlet 101325 + 1627.9039, rise 80000 - 1627.9039; slip 1e-5 per 1e5 Pa at this viscosity
+  const slip = { flow: 1e-5, rise: 1e5, dynamicViscosity: 830 * 3e-6 };
+  const model = modelOf({ suction: series(), pump: toTank(slip) });
+  const moved = 2e-4 - 1e-10 * (80e3 - 1627.9039);
+  expect(model.state(5e-5)).toMatchObject({
+    suctionFlow: expect.closeTo(moved, 16),
+    pumpRise: expect.closeTo(80e3 - 1627.9039, 6),
+    relief: expect.closeTo(moved - 5e-5, 16),
+    feedPressure: expect.closeTo(80e3, 6),
+  });
+});
+
+test("SupplyModel.state(demand) has no feed pressure, -Infinity, when nothing reaches a pump relieved to the tank", () => {
+  const { vacuum, feedPressure } = modelOf({
+    tanks: [tank({ depth: 0.2, vent: { kind: "blocked" } })],
+    pump: toTank(null),
+  }).state(5e-5);
+  expect([vacuum, feedPressure]).toEqual([Infinity, -Infinity]);
+});
+
+test("marginsOf(model, limits) reckons the slip of a pump relieved to the tank with its whole rise, vacuum included", () => {
+  // Inlet 20 kPa under the air, relief at 80 kPa gauge: the rise is 100 kPa before the valve opens. To feed 79 kPa it is 99.
+  const slip = { flow: 1e-5, rise: 1e5, dynamicViscosity: 830 * 3e-6 };
+  const suction = rise({ height: 0.2 + 20e3 / (830 * 9.80665) });
+  const capacity = marginsOf(modelOf({ suction, pump: toTank(slip) }), { feedPressure: 79e3 }).get("pump capacity");
+  expect(capacity?.(1e-4)).toBeCloseTo(2e-4 - 1e-10 * 99e3 - 1e-4, 15);
+});
+
+test("SupplyModel.state(demand) counts the kinetic pressure, twice the dynamic one, in the last bore before the pump", () => {
+  // (1e-4 / (pi/4 0.012^2))^2 x 830 = 648.893383
+  const wide = modelOf({ suction: fitting({ bore: 0.012, k: 0 }) });
+  expect(wide.state(1e-4).vacuum - wide.state(0).vacuum).toBeCloseTo(648.893383, 6);
+});
+
+const bare = "to be a circuit that resists flow, as several tanks join, got";
+
+test.each<[string, Partial<Supply>, string]>([
+  ["no tank", { tanks: [] }, "SupplyModel requires tanks to be one or more, got 0"],
+  ["no air", { ambientPressure: 0 }, "SupplyModel requires ambientPressure to be more than 0 Pa, got 0"],
+  [
+    "two tanks of which one has no path",
+    { tanks: [tank({ depth: 0, path: hose }), tank({ depth: 0 })] },
+    `SupplyModel requires tanks[1].path ${bare} null`,
+  ],
+  [
+    "two tanks with nothing but a rise between them",
+    { tanks: [tank({ depth: 0, path: rise({ height: 1 }) }), tank({ depth: 0, path: hose })] },
+    `SupplyModel requires tanks[0].path ${bare} an object`,
+  ],
+])("SupplyModel refuses %s", (_, supply, message) => {
+  expect(() => modelOf(supply)).toThrow(message);
+});
+
+test.each([Number.NaN, -1e-5, Infinity])("SupplyModel.state(%d) is refused, and so is its descent", (demand) => {
+  const model = modelOf({ delivery: filter({ clean: { drop: 1, flow: 1, dynamicViscosity: 1 } }) });
+  const message = `state requires demand to be at least 0 m3/s, got ${demand}`;
+  expect(() => model.state(demand)).toThrow(message);
+  expect(() => model.descent(demand)).toThrow(message);
+});
