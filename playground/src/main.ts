@@ -1,9 +1,28 @@
-import { html, render } from "lit";
+import "@fontsource-variable/atkinson-hyperlegible-next/index.css";
+import "@fontsource/atkinson-hyperlegible-mono/latin-400.css";
+import { examples } from "virtual:opening";
+import "./elements/bench-sheet.js";
+import type { Example } from "./model/Example.js";
+import { trustedScript } from "./model/trustedScript.js";
+import { whenPainted } from "./model/whenPainted.js";
 
-render(
-  html`<main>
-    <h1>Thirstline</h1>
-    <p>Will the pump get the fuel it asks for, through these filters and lines?</p>
-  </main>`,
-  document.body,
-);
+// The ferry opens first; its file is named here and where the page is built.
+const ferryFirst = (all: readonly Example[]): Example[] =>
+  [...all].sort((a, b) => Number(b.file === "heron.yaml") - Number(a.file === "heron.yaml"));
+
+const sheet = document.createElement("bench-sheet");
+sheet.examples = ferryFirst(examples);
+document.body.append(sheet);
+
+whenPainted()
+  .then(() => import("virtual:examples"))
+  .then((rest) => {
+    sheet.examples = ferryFirst(rest.examples);
+  });
+
+if (import.meta.env.PROD && "serviceWorker" in navigator) {
+  // Late, so that it does not compete with the page; where it is refused the page works, with a network.
+  addEventListener("load", () => {
+    navigator.serviceWorker.register(trustedScript(new URL("sw.js", document.baseURI).href)).catch(() => undefined);
+  });
+}

@@ -42,7 +42,8 @@ test.each([
   [
     "playground/src/main.ts",
     "zod",
-    "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, virtual:examples",
+    "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, virtual:examples, virtual:opening, " +
+      "@fontsource-variable/atkinson-hyperlegible-next, @fontsource/atkinson-hyperlegible-mono",
   ],
 ])("importFaults(sources) names %s for importing %s", (file, name, why) => {
   const fault = `${file} imports ${name}: ${why}`;

@@ -12,7 +12,19 @@ const ALLOWED: [string, string[]][] = [
   ["packages/study/src/working/", ["mathjs"]],
   ["packages/cli/src/", ["@thirstline/spec", "@thirstline/study", "node:"]],
   ["packages/cli/src/text/plotTraces.ts", ["simple-ascii-chart"]],
-  ["playground/src/", ["@thirstline/spec", "@thirstline/study", "lit", "uplot", "virtual:examples"]],
+  [
+    "playground/src/",
+    [
+      "@thirstline/spec",
+      "@thirstline/study",
+      "lit",
+      "uplot",
+      "virtual:examples",
+      "virtual:opening",
+      "@fontsource-variable/atkinson-hyperlegible-next",
+      "@fontsource/atkinson-hyperlegible-mono",
+    ],
+  ],
 ];
 
 /** Folders of core from the lowest up. Those in one row stand side by side; files in none of them lie below them all. */

@@ -1,4 +1,4 @@
-import { type System, readSystem } from "@thirstline/spec";
+import { readSystem, type System } from "@thirstline/spec";
 import { type CheckAnswer, type CheckOptions, type CheckPoint, check } from "@thirstline/study";
 import { read } from "./repository.js";
 

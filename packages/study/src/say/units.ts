@@ -18,6 +18,11 @@ export type QuantityKind =
   | "power"
   | "specific consumption"
   | "dynamic viscosity"
+  | "running time"
+  | "volume"
+  | "distance"
+  | "soil"
+  | "solids"
   | "ratio"
   | "plain";
 
@@ -38,6 +43,12 @@ const FOOT = 0.3048;
 const INCH = 0.0254;
 // 550 foot-pounds-force a second, with standard gravity (NIST SP 811, app. B.8).
 const HORSEPOWER = 550 * FOOT * POUND * 9.80665;
+// International mile, and the hour.
+const MILE = 5280 * FOOT;
+const HOURS = { symbol: "h", size: 3600 };
+// Filters are weighed in grams and fuel judged in milligrams per litre in either system.
+const GRAM = { symbol: "g", size: 1e-3 };
+const MILLIGRAM_A_LITRE = { symbol: "mg/L", size: 1e-3 };
 const MICROMETRE = { symbol: "µm", size: 1e-6 };
 
 const units: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, ShownUnit>>>> = {
@@ -62,6 +73,11 @@ const units: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, ShownUnit
     us: { symbol: "lb/(hp h)", size: POUND / (HORSEPOWER * 3600) },
   },
   "dynamic viscosity": { metric: { symbol: "mPa s", size: 1e-3 }, us: { symbol: "cP", size: 1e-3 } },
+  "running time": { metric: HOURS, us: HOURS },
+  volume: { metric: { symbol: "L", size: 1e-3 }, us: { symbol: "gal", size: US_GALLON } },
+  distance: { metric: { symbol: "km", size: 1000 }, us: { symbol: "mi", size: MILE } },
+  soil: { metric: GRAM, us: GRAM },
+  solids: { metric: MILLIGRAM_A_LITRE, us: MILLIGRAM_A_LITRE },
   ratio: { metric: { symbol: "%", size: 0.01 }, us: { symbol: "%", size: 0.01 } },
   plain: { metric: { symbol: "", size: 1 }, us: { symbol: "", size: 1 } },
 };
@@ -88,6 +104,11 @@ export const siUnit: Readonly<Record<QuantityKind, string>> = {
   power: "W",
   "specific consumption": "kg/J",
   "dynamic viscosity": "Pa s",
+  "running time": "s",
+  volume: "m3",
+  distance: "m",
+  soil: "kg",
+  solids: "kg/m3",
   ratio: "1",
   plain: "1",
 };

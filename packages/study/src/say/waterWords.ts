@@ -1,0 +1,54 @@
+import type { WaterAnswer, WaterRow } from "../life/WaterAnswer.js";
+import { namesWords } from "./namesWords.js";
+import { quantity } from "./quantity.js";
+import type { UnitSystem } from "./units.js";
+import { fig, say, type Words } from "./words.js";
+
+/** How much of the water is free in the coldest season, and what becomes of it; one sentence for each stage after that. */
+export function waterWords(water: WaterAnswer, units: UnitSystem): Words[] {
+  const { season, temperature, total, dissolved, free, carriedOn, stages } = water;
+  const solids = (value: number) => quantity(value, "solids", units);
+  const at = say`At ${fig("temperature", quantity(temperature, "temperature", units))} (${season}), the coldest of the duty,`;
+  const split =
+    dissolved === null
+      ? say`${at} nobody knows how much of the ${solids(total)} of water this fuel dissolves; all is taken as free.`
+      : free === 0
+        ? say`${at} all of the ${solids(total)} of water stays dissolved, and nothing is there to drain.`
+        : say`${at} the fuel dissolves ${fig("dissolved", solids(dissolved))} of its ${solids(total)} of water, and ${fig("free", solids(free))} is free.`;
+  if (free === 0) return [split];
+  const on =
+    stages.length === 0
+      ? say`No stage is stated to take it out: it goes to the engine.`
+      : say`${fig("carried on", solids(carriedOn))} of free water reaches the engine.`;
+  const firsts = stages.filter((row, place) => !stages.slice(0, place).some((before) => isAlike(before, row)));
+  const names = (row: WaterRow) => stages.filter((other) => isAlike(row, other)).map(({ element }) => element);
+  return [say`${split} ${on}`, ...firsts.map((row) => stageWords(row, names(row), units))];
+}
+
+/** Elements that do the same are spoken of together. */
+function isAlike(a: WaterRow, b: WaterRow): boolean {
+  return a.kind === b.kind && a.drainEvery === b.drainEvery && Math.abs(a.rate - b.rate) <= 1e-6 * b.rate;
+}
+
+function stageWords(
+  { kind, efficiency, rate, drainEvery, shutAfter }: WaterRow,
+  names: readonly string[],
+  units: UnitSystem,
+): Words {
+  const several = names.length > 1;
+  const share = fig("efficiency", quantity(efficiency, "ratio", "metric"));
+  const hours = (time: number) => quantity(time, "running time", units);
+  const hourly = quantity(rate * 3600, "soil", units);
+  const [keep, it, its, swell] = several
+    ? ["each keep", "them", "their bowls", "swell"]
+    : ["keeps", "it", "its bowl", "swells"];
+  const keeps = say`${namesWords(names)} ${keep} ${share} of what comes to ${it}, ${hourly} an hour`;
+  if (kind === "absorber") {
+    return shutAfter === null
+      ? say`${keeps}, and ${swell}.`
+      : say`${keeps}, and ${swell} shut after ${fig("swollen", hours(shutAfter))}.`;
+  }
+  return drainEvery === null
+    ? say`${keeps}; the size of ${its} is not stated.`
+    : say`${keeps}: drain ${its} every ${fig("drain", hours(drainEvery))} at the latest.`;
+}

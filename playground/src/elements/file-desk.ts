@@ -1,0 +1,211 @@
+import type { Fault } from "@thirstline/spec";
+import type { System } from "@thirstline/spec/system";
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property, query, state } from "lit/decorators.js";
+import { fileOf } from "../file/fileOf.js";
+import { fragmentOf, isSystemFragment, textOf } from "../file/link.js";
+import { PlainFault } from "../file/PlainFault.js";
+import { controlStyles } from "../look/sheetStyles.js";
+import { OpenEvent } from "../model/events.js";
+import { fileNameOf, saveFile } from "../model/saveFile.js";
+import "./file-faults.js";
+
+/** More than any system file holds, bytes; larger ones are not even read. */
+const TOO_LARGE = 1024 * 1024;
+
+/**
+ * Opens and saves system files, the same the command line reads, and makes and opens links.
+ * @fires sheet-print - with a link to put on the paper
+ * @fires sheet-open - with a system that could be read; a file at fault changes nothing
+ */
+@customElement("file-desk")
+export class FileDesk extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+    :host { display: block; }
+    .buttons { display: flex; flex-wrap: wrap; gap: 8px; }
+    .button { display: inline-flex; align-items: center; box-sizing: border-box; position: relative; }
+    .button input { position: absolute; inset: 0; opacity: 0; width: 100%; cursor: pointer; font-size: 0; }
+    .button:focus-within { outline: 3px solid var(--cold); outline-offset: 1px; }
+    .said { margin-top: 8px; max-width: 70ch; }
+    .link { font: 0.86rem var(--mono); width: 100%; max-width: 46rem; min-height: 44px; box-sizing: border-box; border: 1px solid var(--edge);
+      border-radius: 4px; background: var(--raised); color: var(--ink); padding: 0 10px; margin-top: 8px; }
+    .drop { position: fixed; inset: 12px; z-index: 9; border: 4px dashed var(--fuel); border-radius: 12px; background: var(--paper); opacity: 0.94;
+      display: grid; place-items: center; font-size: 1.6rem; pointer-events: none; }
+    @media print { .buttons, .said, .drop { display: none; } }
+  `,
+  ];
+  @property({ attribute: false }) system!: System;
+  @state() private said = "";
+  @state() private link = "";
+  @state() private over = false;
+  @state() private refused: { readonly file: string; readonly text: string; readonly faults: readonly Fault[] } | null =
+    null;
+  @query("input[type=file]") private chooser!: HTMLInputElement;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener("dragover", this.onDragOver);
+    addEventListener("dragleave", this.onDragLeave);
+    addEventListener("drop", this.onDrop);
+    addEventListener("hashchange", this.onLink);
+    void this.onLink();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener("dragover", this.onDragOver);
+    removeEventListener("dragleave", this.onDragLeave);
+    removeEventListener("drop", this.onDrop);
+    removeEventListener("hashchange", this.onLink);
+  }
+
+  override render() {
+    return html`<div class="buttons">
+        <label class="button">Open a file<input type="file" accept=".yaml,.yml,.json" @change=${this.onChoose} /></label>
+        <button type="button" @click=${this.save}>Save the file</button>
+        <button type="button" @click=${this.copyLink}>Copy a link</button>
+        <button type="button" @click=${this.printSheet}>Print the sheet</button>
+      </div>
+      <p class="said" role="status">${this.said}</p>
+      ${this.link === "" ? nothing : html`<input class="link" readonly aria-label="Link to this system" .value=${this.link} @focus=${(event: Event) => (event.target as HTMLInputElement).select()} />`}
+      ${this.over ? html`<div class="drop">Let go to open the file</div>` : nothing}
+      ${
+        this.refused === null
+          ? nothing
+          : html`<file-faults .file=${this.refused.file} .text=${this.refused.text} .faults=${this.refused.faults}
+        @file-again=${(event: HTMLElementEventMap["file-again"]) => this.read(event.text, this.refused?.file ?? "")}
+        @file-leave=${() => {
+          this.refused = null;
+        }}></file-faults>`
+      }`;
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    // A link stands for the system it was made of.
+    if (changed.has("system")) this.link = "";
+  }
+
+  /** Reads a file's text; what is at fault is shown on its lines, and the sheet keeps what it has. */
+  private async read(text: string | Uint8Array, file: string): Promise<void> {
+    const { readSystem } = await import("@thirstline/spec");
+    const result = readSystem(text, { file });
+    if ("faults" in result) {
+      this.refused = {
+        file,
+        text: typeof text === "string" ? text : new TextDecoder().decode(text),
+        faults: result.faults,
+      };
+      return;
+    }
+    this.refused = null;
+    this.said = "";
+    const taken = result.cautions.map(({ message }) => message).join("; ");
+    this.dispatchEvent(new OpenEvent(result.system, taken === "" ? "" : `Taken for granted in ${file}: ${taken}.`));
+  }
+
+  private async readFile(file: File | undefined): Promise<void> {
+    if (file === undefined) return;
+    if (file.size > TOO_LARGE) {
+      this.said = `${file.name} is far larger than any system file, so it was not opened.`;
+      return;
+    }
+    await this.read(new Uint8Array(await file.arrayBuffer()), file.name);
+  }
+
+  private async save(): Promise<void> {
+    try {
+      const text = await fileOf(this.system);
+      saveFile(`${fileNameOf(this.system.name)}.yaml`, new Blob([text], { type: "application/yaml" }));
+      this.said = "";
+    } catch (error) {
+      this.said = sayOf(error);
+    }
+  }
+
+  private async copyLink(): Promise<void> {
+    try {
+      this.link = new URL(await fragmentOf(await fileOf(this.system)), location.href).href;
+    } catch (error) {
+      this.said = sayOf(error);
+      return;
+    }
+    try {
+      await navigator.clipboard.writeText(this.link);
+      this.said = "The link is copied. Nothing leaves this device until you send it.";
+    } catch {
+      this.said = "Copy the link from the box.";
+    }
+  }
+
+  /** The link goes onto the paper as text, with the day and the file's name. */
+  private async printSheet(): Promise<void> {
+    this.dispatchEvent(new PrintEvent(await this.linkOrNone()));
+  }
+
+  private async linkOrNone(): Promise<string> {
+    try {
+      return new URL(await fragmentOf(await fileOf(this.system)), location.href).href;
+    } catch {
+      return ""; // too large for a link: the file's name has to do
+    }
+  }
+
+  private readonly onLink = async (): Promise<void> => {
+    const { hash } = location;
+    if (!isSystemFragment(hash)) return;
+    // Taken out of the address at once, so that a reload shows what was made of it since.
+    history.replaceState(null, "", location.pathname + location.search);
+    try {
+      await this.read(await textOf(hash), "the link");
+    } catch (error) {
+      this.said = sayOf(error);
+    }
+  };
+
+  private onChoose(): void {
+    void this.readFile(this.chooser.files?.[0]);
+    this.chooser.value = ""; // the same file, put right, can be chosen again
+  }
+
+  private readonly onDragOver = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    this.over = true;
+  };
+
+  private readonly onDragLeave = (event: DragEvent): void => {
+    if (event.relatedTarget === null) this.over = false;
+  };
+
+  private readonly onDrop = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    this.over = false;
+    void this.readFile(event.dataTransfer.files[0]);
+  };
+}
+
+/** Asks the sheet to print itself with a link, or none, on it. */
+class PrintEvent extends Event {
+  readonly link: string;
+
+  constructor(link: string) {
+    super("sheet-print", { bubbles: true, composed: true });
+    this.link = link;
+  }
+}
+
+function sayOf(error: unknown): string {
+  return error instanceof PlainFault ? error.message : "That could not be done here.";
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "file-desk": FileDesk;
+  }
+  interface HTMLElementEventMap {
+    "sheet-print": PrintEvent;
+  }
+}
