@@ -12,6 +12,7 @@ export default defineConfig({
         resolve,
         test: {
           name: "node",
+          setupFiles: ["tests/support/propertySeed.ts"],
           include: ["tests/**/*.test.ts", "packages/*/src/**/*.test.ts", "playground/src/**/*.test.ts"],
           // Generous, because processes and browsers start slowly on a busy machine; no test waits for a clock to run out.
           testTimeout: 20_000,

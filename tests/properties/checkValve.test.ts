@@ -1,16 +1,9 @@
 import { type Circuit, type PartProfile, type ProfileEntry, parallel, series, solve } from "@thirstline/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import {
-  aCheckValve,
-  aCircuit,
-  aFlow,
-  aFlowSize,
-  aFrictionPart,
-  aFuel,
-  aPassage,
-  uniform,
-} from "../support/arbitraries.js";
+import { aCheckValve, aFlow, aFlowSize, aFrictionPart, aFuel, aPassage } from "../support/arbitraries.js";
+import { aCircuit } from "../support/circuits.js";
+import { uniform } from "../support/random.js";
 import { headOf, ULP } from "./pressures.js";
 import { runs } from "./runs.js";
 

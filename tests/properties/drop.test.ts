@@ -1,16 +1,9 @@
 import { series, solve, sweep } from "@thirstline/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import {
-  aCircuit,
-  aFlow,
-  aFlowSize,
-  aFrictionCircuit,
-  aFuel,
-  aPassage,
-  everything,
-  logUniform,
-} from "../support/arbitraries.js";
+import { aFlow, aFlowSize, aFuel, aPassage } from "../support/arbitraries.js";
+import { aCircuit, aFrictionCircuit, everything } from "../support/circuits.js";
+import { logUniform } from "../support/random.js";
 import { apart, banksIn, headOf, sumOfDrops, ULP } from "./pressures.js";
 import { runs } from "./runs.js";
 

@@ -1,15 +1,8 @@
 import { frictionFactor, fuelState, LAMINAR_END, line, MOST_ROUGH, solve, TURBULENT_START } from "@thirstline/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import {
-  aFlowSize,
-  aFuel,
-  aLineShape,
-  aPassage,
-  aRelativeRoughness,
-  logUniform,
-  uniform,
-} from "../support/arbitraries.js";
+import { aFlowSize, aFuel, aLineShape, aPassage, aRelativeRoughness } from "../support/arbitraries.js";
+import { logUniform, uniform } from "../support/random.js";
 import { apart } from "./pressures.js";
 import { runs } from "./runs.js";
 

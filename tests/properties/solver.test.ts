@@ -2,16 +2,9 @@ import { type BandEnd, type Circuit, type FuelState, type Passage, solve } from 
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { compile } from "../../packages/core/src/circuit/compile.js";
-import {
-  aCircuit,
-  aFlow,
-  aFlowSize,
-  aFrictionCircuit,
-  aFuel,
-  aPassage,
-  everything,
-  logUniform,
-} from "../support/arbitraries.js";
+import { aFlow, aFlowSize, aFuel, aPassage } from "../support/arbitraries.js";
+import { aCircuit, aFrictionCircuit, everything } from "../support/circuits.js";
+import { logUniform } from "../support/random.js";
 import { runs } from "./runs.js";
 import { frozen, numbersIn } from "./values.js";
 

@@ -1,45 +1,17 @@
-import {
-  type BandEnd,
-  type FuelState,
-  filter,
-  type Limits,
-  marginsOf,
-  type Passage,
-  type Supply,
-  SupplyModel,
-  series,
-  solve,
-  tank,
-} from "@thirstline/core";
+import { type FuelState, filter, type Limits, marginsOf, type Supply, series, tank } from "@thirstline/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { aPassage, logUniform, uniform } from "../support/arbitraries.js";
-import {
-  aDemand,
-  aFixedPump,
-  anAmbientPressure,
-  anEngineFuel,
-  aSingleTank,
-  aSupply,
-  someLimits,
-  someTanks,
-} from "../support/supplies.js";
+import { aPassage } from "../support/arbitraries.js";
+import { logUniform } from "../support/random.js";
+import { aDemand, anAmbientPressure, anEngineFuel, aSupply, someLimits } from "../support/supplies.js";
 import { apart } from "./pressures.js";
 import { runs } from "./runs.js";
+import { anEnd, HAIR, modelOf } from "./supplyLaws.js";
 import { frozen, numbersIn } from "./values.js";
-
-const anEnd = fc.constantFrom<BandEnd>("low", "middle", "high");
 
 /** A filter to be restricted by its name. */
 function sheet(restriction: number) {
   return filter({ name: "sheet", media: { area: 0.5, thickness: 6e-4, permeability: 2e-13 }, restriction });
-}
-
-/** Pressures come about as sums of heads, drops and the air's own, Pa; a rounding of those is no change. */
-const HAIR = 1e-12;
-
-function modelOf(supply: Supply, fuel: FuelState, passage: Passage, end: BandEnd = "middle"): SupplyModel {
-  return new SupplyModel(supply, { fuel, passage, end });
 }
 
 test("SupplyModel.state(demand) has a vacuum that never falls as demand grows", () => {
@@ -132,97 +104,6 @@ test("SupplyModel.intake.lowest(flow) is the lowest point of descent(flow)", () 
   );
 });
 
-test("SupplyModel.descent(demand) of several tanks lets them carry the suction flow together, to 1e-12", () => {
-  fc.assert(
-    fc.property(aSupply, someTanks, anEngineFuel, aPassage, aDemand, (supply, tanks, fuel, passage, demand) => {
-      const model = modelOf({ ...supply, tanks }, fuel, passage);
-      const { suctionFlow } = model.state(demand);
-      const flows = model.descent(demand).tanks.map(({ flow }) => flow);
-      const sum = flows.reduce((total, flow) => total + flow, 0);
-      expect(Math.abs(sum - suctionFlow)).toBeLessThanOrEqual(1e-12 * Math.max(...flows.map(Math.abs)));
-    }),
-    runs(400),
-  );
-});
-
-test("SupplyModel.descent(demand) feeds a tank backward just where the joint's pressure is above its own", () => {
-  fc.assert(
-    fc.property(aSupply, someTanks, anEngineFuel, aPassage, aDemand, (supply, tanks, fuel, passage, demand) => {
-      const { joint, tanks: shares } = modelOf({ ...supply, tanks }, fuel, passage).descent(demand);
-      const hair = HAIR * Math.abs(joint) * 10;
-      for (const { tank: one, flow, source } of shares) {
-        const rest = solve(one.path ?? series(), fuel, { passage }).drop(0);
-        // At rest a check valve holds its opening pressure; backward it holds anything.
-        if (flow > 0) expect(source - rest).toBeGreaterThanOrEqual(joint - hair);
-        else expect(source - rest).toBeLessThanOrEqual(joint + hair);
-      }
-    }),
-    runs(400),
-  );
-});
-
-test("SupplyModel.descent(demand) takes half from each of two equal tanks", () => {
-  fc.assert(
-    fc.property(aSupply, someTanks, anEngineFuel, aPassage, aDemand, (supply, [one], fuel, passage, demand) => {
-      fc.pre(one !== undefined);
-      const model = modelOf({ ...supply, tanks: [one, one] }, fuel, passage);
-      const { suctionFlow } = model.state(demand);
-      for (const { flow } of model.descent(demand).tanks)
-        expect(apart(flow, suctionFlow / 2)).toBeLessThanOrEqual(1e-13);
-    }),
-    runs(200),
-  );
-});
-
-test("SupplyModel.state(demand) of one tank has more vacuum the harder its vent opens, and the head it stands for", () => {
-  fc.assert(
-    fc.property(
-      aSupply,
-      aSingleTank,
-      anEngineFuel,
-      aPassage,
-      aDemand,
-      uniform(0, 5e3),
-      (supply, one, fuel, passage, flow, held) => {
-        const open = { ...supply, tanks: [tank({ ...one, vent: { kind: "open" } })] };
-        const spring = { ...supply, tanks: [tank({ ...one, vent: { kind: "spring", opening: held } })] };
-        const more = modelOf(spring, fuel, passage).vacuum(flow) - modelOf(open, fuel, passage).vacuum(flow);
-        const scale = supply.ambientPressure + Math.abs(modelOf(open, fuel, passage).vacuum(flow));
-        expect(Math.abs(more - held)).toBeLessThanOrEqual(HAIR * scale);
-      },
-    ),
-    runs(200),
-  );
-});
-
-test("SupplyModel.state(demand) with every vent blocked draws against nothing: vacuum Infinity", () => {
-  fc.assert(
-    fc.property(aSupply, anEngineFuel, aPassage, aDemand, (supply, fuel, passage, demand) => {
-      const tanks = supply.tanks.map((one) => tank({ ...one, vent: { kind: "blocked" } }));
-      const { vacuum, feedPressure } = modelOf({ ...supply, tanks }, fuel, passage).state(demand);
-      expect(vacuum).toBe(Infinity);
-      expect(feedPressure).toBe(supply.pump.kind === "pulse" ? null : -Infinity);
-    }),
-    runs(100),
-  );
-});
-
-// Only among tanks of one head: a low tank takes fuel, so blocking its vent may even help.
-test("SupplyModel.state(demand) has no less vacuum when one of several tanks of one head has its vent blocked", () => {
-  const alike = someTanks.map((tanks) => tanks.map((one) => tank({ ...one, depth: 1, vent: { kind: "open" } })));
-  fc.assert(
-    fc.property(aSupply, alike, anEngineFuel, aPassage, aDemand, (supply, tanks, fuel, passage, flow) => {
-      const [first, ...others] = tanks;
-      fc.pre(first !== undefined);
-      const fewer = [tank({ ...first, vent: { kind: "blocked" } }), ...others];
-      const all = modelOf({ ...supply, tanks }, fuel, passage).vacuum(flow);
-      const less = modelOf({ ...supply, tanks: fewer }, fuel, passage).vacuum(flow);
-      expect(less - all).toBeGreaterThanOrEqual(-HAIR * (supply.ambientPressure + Math.abs(all)));
-    }),
-    runs(200),
-  );
-});
-
 test("SupplyModel.vacuum(flow) is the same at any altitude, and the lowest pressure follows the air's", () => {
   fc.assert(
     fc.property(aSupply, anAmbientPressure, anEngineFuel, aPassage, aDemand, (supply, air, fuel, passage, flow) => {
@@ -234,67 +115,6 @@ test("SupplyModel.vacuum(flow) is the same at any altitude, and the lowest press
       expect(Math.abs(shift - (air - supply.ambientPressure))).toBeLessThanOrEqual(10 * HAIR * scale);
     }),
     runs(200),
-  );
-});
-
-test("SupplyModel.state(demand) with relief to the tank has one vacuum until demand is more than the pump moves", () => {
-  fc.assert(
-    fc.property(
-      aSupply,
-      aFixedPump("tank"),
-      anEngineFuel,
-      aPassage,
-      uniform(0, 1),
-      uniform(0, 1),
-      (supply, pump, fuel, passage, one, other) => {
-        const model = modelOf({ ...supply, pump }, fuel, passage);
-        const moved = model.suctionFlow(0);
-        expect(model.state(one * moved).vacuum).toBe(model.state(other * moved).vacuum);
-        expect(model.suctionFlow(2 * moved + 1e-9)).toBe(2 * moved + 1e-9);
-        expect(Math.abs(model.state(one * moved).relief - (1 - one) * moved)).toBeLessThanOrEqual(HAIR * moved);
-      },
-    ),
-    runs(200),
-  );
-});
-
-test("SupplyModel.state(demand) of a fixed pump whose slip goes to nothing is that of one without slip", () => {
-  const either = fc.oneof(aFixedPump("inlet"), aFixedPump("tank"));
-  fc.assert(
-    fc.property(aSupply, either, anEngineFuel, aPassage, uniform(0, 0.99), (supply, pump, fuel, passage, share) => {
-      fc.pre(pump.kind === "fixed");
-      const hardly = { flow: 1e-15 * pump.flow, rise: 1e5, dynamicViscosity: fuel.density * fuel.kinematicViscosity };
-      const [tight, slipping] = [null, hardly].map((slip) =>
-        modelOf({ ...supply, pump: { ...pump, slip } }, fuel, passage).state(share * pump.flow),
-      ) as [Numbers, Numbers];
-      const scale = Math.abs(tight.vacuum) + Math.abs(tight.feedPressure ?? 0) + supply.ambientPressure;
-      // What slips is the rise over 1e5 Pa, in 1e-15 of the flow; the vacuum answers with up to its square.
-      const allowed = (HAIR + (1e-14 * scale) / 1e5) * scale;
-      expect(Math.abs(slipping.vacuum - tight.vacuum)).toBeLessThanOrEqual(allowed);
-      expect(Math.abs((slipping.feedPressure ?? 0) - (tight.feedPressure ?? 0))).toBeLessThanOrEqual(allowed);
-    }),
-    runs(200),
-  );
-});
-
-type Numbers = ReturnType<SupplyModel["state"]>;
-
-test("SupplyModel.state(demand) takes the rise at a demand from the pump's curve: at its points, and between them", () => {
-  fc.assert(
-    fc.property(aSupply, anEngineFuel, aPassage, uniform(0, 1), (supply, fuel, passage, share) => {
-      const { pump } = supply;
-      fc.pre(pump.kind === "curve");
-      const model = modelOf(supply, fuel, passage);
-      const hair = HAIR * (pump.points[0]?.rise ?? 0);
-      pump.points.forEach((point, at) => {
-        expect(Math.abs((model.state(point.flow).pumpRise ?? Number.NaN) - point.rise)).toBeLessThanOrEqual(hair);
-        const next = pump.points[at + 1];
-        if (!next) return;
-        const between = model.state(point.flow + share * (next.flow - point.flow)).pumpRise ?? Number.NaN;
-        expect(Math.abs(between - (point.rise + share * (next.rise - point.rise)))).toBeLessThanOrEqual(hair);
-      });
-    }),
-    runs(300),
   );
 });
 

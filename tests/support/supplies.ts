@@ -14,7 +14,9 @@ import {
   type Vent,
 } from "@thirstline/core";
 import fc from "fast-check";
-import { aCheckValve, aCircuit, aFrictionPart, logUniform, uniform } from "./arbitraries.js";
+import { aCheckValve, aFrictionPart } from "./arbitraries.js";
+import { aCircuit } from "./circuits.js";
+import { logUniform, uniform } from "./random.js";
 
 // Random supplies: tanks, suction, every kind of pump, delivery, limits. Sizes are those of machines, from a lawn mower to
 // a ship, so that limits bind now here, now there.
@@ -88,7 +90,7 @@ const aCurvePump: fc.Arbitrary<Pump> = fc
     }),
   );
 
-const aPulsePump: fc.Arbitrary<Pump> = fc
+export const aPulsePump: fc.Arbitrary<Pump> = fc
   .record({ flow: logUniform(1e-7, 1e-3), suction: logUniform(1e3, 5e4) })
   .map((given) => pump({ kind: "pulse", ...given }));
 

@@ -68,6 +68,12 @@ test("SupplyModel.state(demand) of a pump that slips carries all it moves agains
   });
 });
 
+test("SupplyModel.state(demand) slips twice as much in fuel half as thick as the one slip was measured in", () => {
+  const slip = { flow: 1e-5, rise: 1e5, dynamicViscosity: 2 * 830 * 3e-6 };
+  const model = modelOf({ suction: series(), pump: toTank(slip) });
+  expect(model.state(5e-5).suctionFlow).toBeCloseTo(2e-4 - 2e-10 * (80e3 - 1627.9039), 16);
+});
+
 test("SupplyModel.state(demand) has no feed pressure, -Infinity, when nothing reaches a pump relieved to the tank", () => {
   const { vacuum, feedPressure } = modelOf({
     tanks: [tank({ depth: 0.2, vent: { kind: "blocked" } })],

@@ -123,7 +123,7 @@ export interface CheckPoint {
   readonly inHand: Band;
   /** vacuum still free for soil before the limit at change, Pa; null with no limit */
   readonly riseFree: Band | null;
-  /** which part costs most on the suction side */
+  /** which part costs most on the suction side, with the elements as they are */
   readonly most: { readonly name: string; readonly share: number } | null;
   /** in the order the fuel meets them */
   readonly suction: readonly PartRow[];

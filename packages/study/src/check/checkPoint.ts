@@ -83,7 +83,7 @@ export function checkPoint(built: Built, temperature: number, asked: number | nu
     binds: judgement.middle.atChange.limit,
     inHand: ordered(inHandAt(judgement, "bad"), inHandAt(judgement, "middle"), inHandAt(judgement, "good")),
     riseFree: limits.vacuumAtChange === undefined ? null : free(vacuum, limits.vacuumAtChange),
-    most: costsInOrder(rows.suction)[0] ?? null,
+    most: costsInOrder(asTheyAre)[0] ?? null,
     suction: rows.suction.map(({ part: _, ...row }) => row),
     delivery: rows.delivery.map(({ part: _, ...row }) => row),
   };

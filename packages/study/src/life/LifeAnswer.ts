@@ -1,4 +1,6 @@
 import type { CaptureCaution, HeldFixed, LifeEnd, UnknownCapture } from "@thirstline/core";
+import type { System } from "@thirstline/spec/system";
+import type { WaterAnswer } from "./WaterAnswer.js";
 
 /** Why nothing can be said of how long elements last. */
 export type LifeReason =
@@ -10,7 +12,9 @@ export type LifeReason =
   | { readonly code: "no solids"; readonly why: string }
   | { readonly code: "no growing element" }
   /** no data back the fuel at any temperature of the duty */
-  | { readonly code: "no temperature to judge" };
+  | { readonly code: "no temperature to judge" }
+  /** what is only estimated decides: from this to that running time, s (null beyond the horizon) */
+  | { readonly code: "unsettled"; readonly early: number; readonly late: number | null };
 
 /** What the figures rest on. */
 export type LifeCaution =
@@ -22,10 +26,15 @@ export type LifeCaution =
   | { readonly code: "capture"; readonly element: string; readonly caution: CaptureCaution }
   | { readonly code: "extrapolated"; readonly share: number }
   | { readonly code: "season not judged"; readonly season: string; readonly temperature: number }
+  /** at every temperature of the duty, K, all year round */
+  | { readonly code: "judged at the worst"; readonly coldest: number }
   | { readonly code: "full load assumed" }
   | { readonly code: "held"; readonly held: HeldFixed }
+  /** one dirtier delivery is counted: after a running time, s, so much fuel, m3 */
+  | { readonly code: "dirty delivery"; readonly after: number; readonly volume: number }
   | { readonly code: "starts full of soil"; readonly element: string }
-  | { readonly code: "manual allows less" };
+  /** absorbs water at a share nobody stated, so all of the free water is taken to stay in it */
+  | { readonly code: "absorbs all"; readonly element: string };
 
 /** One element of the system. */
 export interface ElementRow {
@@ -33,6 +42,8 @@ export interface ElementRow {
   /** soil on it at the start and when the first limit is met (or at the horizon), kg */
   readonly soilAtStart: number;
   readonly soil: number;
+  /** water it keeps then, kg; 0 unless water swells an element of the system */
+  readonly water: number;
   /** resistance over clean then */
   readonly restriction: number;
   /** drop at the worst point, clean and then, Pa */
@@ -42,11 +53,21 @@ export interface ElementRow {
   readonly share: number;
 }
 
+/** How much of the flow an element of a bank takes at the worst point, 0 to 1 of the bank's. */
+export interface FlowShare {
+  readonly element: string;
+  /** all as they are at the end; with the one element new */
+  readonly before: number;
+  readonly after: number;
+}
+
 /** What changing one element alone would do, against changing all. */
 export interface PartialChange {
   readonly element: string;
   /** running time from the change to the next end, s; null when none comes within the horizon */
   readonly time: number | null;
+  /** of an element in a bank: its own share of the bank's flow, and its neighbours' */
+  readonly shares: readonly FlowShare[];
 }
 
 /** Fuel at a place on its way. */
@@ -79,6 +100,9 @@ export interface Measures {
   readonly years: number;
   /** ISO date; null when the file does not say when the elements were new */
   readonly date: string | null;
+  /** what the hour meter, s, and the distance meter, m, will show; null when the file does not say what they showed */
+  readonly hourMeter: number | null;
+  readonly distanceMeter: number | null;
 }
 
 /** The spread of a life over what is uncertain. */
@@ -90,6 +114,8 @@ export interface LifeSpread {
   /** chance that a limit is met before the service interval, 0 to 1, and its standard error */
   readonly chance: number;
   readonly chanceError: number;
+  /** the same for the longest interval the manual allows; null when it allows no longer than the usual */
+  readonly atMost: { readonly chance: number; readonly chanceError: number } | null;
   readonly draws: number;
 }
 
@@ -97,7 +123,8 @@ export interface LifeSpread {
 export interface LifeAnswer {
   readonly question: "life";
   readonly system: string;
-  /** early: before the service interval; lasts: not before it; cannot say */
+  readonly pump: System["pump"]["kind"];
+  /** early: a limit is met before the service interval; lasts: not before it; cannot say */
   readonly verdict: "lasts" | "early" | "cannot say";
   readonly reasons: readonly LifeReason[];
   readonly cautions: readonly LifeCaution[];
@@ -107,6 +134,8 @@ export interface LifeAnswer {
   readonly year: number;
   /** the moment the first limit is met at the worst point; null when none is within the horizon */
   readonly end: (Measures & { readonly by: LifeEnd; readonly pointTemperature: number }) | null;
+  /** where what is only estimated puts the end, s; null beyond the horizon, and altogether where nothing is estimated */
+  readonly range: { readonly early: number | null; readonly late: number | null } | null;
   readonly interval: { readonly time: number; readonly atMost: number; readonly source: string | null } | null;
   readonly change: (Measures & ChangeRule) | null;
   readonly elements: readonly ElementRow[];
@@ -114,6 +143,8 @@ export interface LifeAnswer {
   readonly cleanliness: readonly CleanlinessRow[];
   /** what the injection pump asks for; null when not stated. `kept`: whether the code at its inlet keeps to it */
   readonly protection: { readonly code: string; readonly kept: boolean } | null;
+  /** null when the file does not say how wet the fuel comes */
+  readonly water: WaterAnswer | null;
   /** running time, s, and with it vacuum, feed pressure, Pa, at the worst point */
   readonly trace: {
     readonly time: readonly number[];

@@ -2,9 +2,9 @@ import { type DescentEntry, type LifeGiven, type LifeMoment, SupplyModel } from 
 import type { ElementRow } from "./LifeAnswer.js";
 import { restrictionsOf } from "./restrictionsOf.js";
 
-/** Each element at the start and at the end of a life, with its drop at the worst point. */
-export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment): ElementRow[] {
-  const point = given.points[0] as LifeGiven["points"][number];
+/** Each element at the start and at the end of a life, with its drop at the duty point where the first limit is met. */
+export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment, place: number): ElementRow[] {
+  const point = given.points[place] as LifeGiven["points"][number];
   const model = new SupplyModel(given.supply, { fuel: point.fuel, passage: "smooth", end: given.end ?? "middle" });
   const clean = dropsAt(model, point.demand, new Map(given.elements.map(({ name }) => [name, 1])));
   const now = dropsAt(model, point.demand, restrictionsOf(given, end));
@@ -14,6 +14,7 @@ export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment
     name,
     soilAtStart: start.soil[at] ?? 0,
     soil: end.soil[at] ?? 0,
+    water: end.water[at] ?? 0,
     restriction: end.restriction[at] ?? 1,
     dropClean: clean.get(name) ?? 0,
     drop: now.get(name) ?? 0,

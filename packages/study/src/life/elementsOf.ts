@@ -1,20 +1,12 @@
-import {
-  assumedLoading,
-  type CaptureGiven,
-  type Circuit,
-  capacityPoint,
-  captureOf,
-  type Filter,
-  fitLoadingLaw,
-  type LoadingLaw,
-  lawConstants,
-  loadAtRatio,
-  rescaleLaw,
-  type SoilElement,
-} from "@thirstline/core";
+import { absorberLaw, type Circuit, capacityPoint, type Filter, loadAtRatio, type SoilElement } from "@thirstline/core";
 import type { Built, System, SystemFilter } from "@thirstline/spec/system";
+import { captureFor } from "./captureFor.js";
+import { efficiencyOf } from "./efficiencyOf.js";
 import { filtersOf } from "./filtersOf.js";
+import { type Guess, oneBetaOf } from "./Guess.js";
+import { keptBy } from "./keptBy.js";
 import type { LifeCaution } from "./LifeAnswer.js";
+import { lawOf } from "./lawOf.js";
 
 /** The elements to follow, and what is assumed of them. */
 export interface Elements {
@@ -25,63 +17,61 @@ export interface Elements {
 /**
  * Every filter that fuel passes, as an element that fills: what it catches from its betas, how it plugs from its capacity
  * test, or from handbook capacities by its area where nobody tested it.
+ *
+ * @param flowsAtFull through each filter, m3/s, at which water is separated; asked only where an element absorbs it
  */
-export function elementsOf(system: System, built: Built): Elements {
+export function elementsOf(
+  system: System,
+  built: Built,
+  guess: Guess,
+  flowsAtFull: () => ReadonlyMap<string, number>,
+): Elements {
   const cautions: LifeCaution[] = [];
   const parts = new Map(coreFilters(built).map((filter) => [filter.name ?? "", filter]));
-  const elements = filtersOf(system).flatMap((filter): SoilElement[] => {
+  const filters = filtersOf(system);
+  const flows = filters.some(({ absorbs }) => absorbs) ? flowsAtFull() : new Map<string, number>();
+  const elements = filters.flatMap((filter): SoilElement[] => {
     const part = parts.get(filter.name);
     if (!part || filter.blocked) return [];
-    const capture = captureOf({
-      ...(filter.betas === undefined ? {} : { betas: filter.betas }),
-      ...ratingOf(filter),
-      ...(filter.leak === undefined ? {} : { leak: filter.leak }),
-      reversed: filter.reversed,
-    });
-    if (!capture.known) cautions.push({ code: "capture unknown", element: filter.name, why: capture.reason });
-    else {
-      for (const caution of capture.cautions) cautions.push({ code: "capture", element: filter.name, caution });
-    }
-    const law = lawOf(filter, part, cautions);
+    const law = lawOf(filter, part, guess, cautions);
     const soil = law && part.restriction > 1 ? loadAtRatio(law, part.restriction) : 0;
     if (soil > 0) cautions.push({ code: "starts full of soil", element: filter.name });
-    return [{ name: filter.name, law, efficiency: capture.known ? capture.efficiency.middle : null, soil }];
+    const efficiency = captured(filter, guess, cautions);
+    const water = waterOn(filter, part, flows.get(filter.name) ?? 0, cautions);
+    return [{ name: filter.name, law, efficiency, soil, ...water }];
   });
   return { elements, cautions };
 }
 
-/**
- * How a filter plugs: by its capacity tests, or by handbook capacities and its area. Which law a single test belongs to
- * it cannot tell; intermediate blocking lies between the others and is taken unless the file names one.
- */
-function lawOf(filter: SystemFilter, part: Filter, cautions: LifeCaution[]): LoadingLaw | null {
-  const resistance = part.medium.linear.middle;
-  const tests = [filter.lighterCapacityTest, filter.capacityTest].filter((test) => test !== undefined);
-  if (tests.length > 0) {
-    const name = filter.loadingLaw ?? "intermediate";
-    if (filter.loadingLaw === undefined) cautions.push({ code: "law assumed", element: filter.name, law: name });
-    // A law of one constant goes by the test that went furthest.
-    const points = tests.map((test) => capacityPoint(test, resistance)).slice(-lawConstants[name].length);
-    const fit = fitLoadingLaw(name, points);
-    if (!fit.known) cautions.push({ code: "tests fit no law", element: filter.name, law: name, why: fit.reason });
-    return fit.known ? fit.law : null;
-  }
-  const area = filter.area ?? ("area" in filter.medium ? filter.medium.area : undefined);
-  if (area === undefined) {
-    cautions.push({ code: "no capacity", element: filter.name });
+function captured(filter: SystemFilter, guess: Guess, cautions: LifeCaution[]): SoilElement["efficiency"] {
+  const capture = captureFor(filter);
+  if (!capture.known) {
+    cautions.push({ code: "capture unknown", element: filter.name, why: capture.reason });
     return null;
   }
-  const cleanDrop = resistance * COMMON.dynamicViscosity * COMMON.velocity * area;
-  cautions.push({ code: "capacity assumed", element: filter.name });
-  return rescaleLaw(assumedLoading({ make: filter.make ?? "cellulose", cleanDrop }).middle, 1 / area);
+  for (const caution of capture.cautions) cautions.push({ code: "capture", element: filter.name, caution });
+  const oneBeta = oneBetaOf(filter);
+  return oneBeta === null ? capture.efficiency.middle : efficiencyOf(capture, guess.capture(oneBeta));
 }
 
-/** Fuel and face velocity at which handbook capacities are taken, Pa s and m/s; common practice, no source. */
-const COMMON = { dynamicViscosity: 2.5e-3, velocity: 2e-4 };
-
-function ratingOf(filter: SystemFilter): Partial<Pick<CaptureGiven, "rating">> {
-  if (filter.statedRating) return { rating: filter.statedRating };
-  return filter.medium.by === "rating" ? { rating: filter.medium } : {};
+/** What water does to a filter that absorbs it. Bowls keep water too, but before one that absorbs it only that matters. */
+function waterOn(
+  filter: SystemFilter,
+  part: Filter,
+  flow: number,
+  cautions: LifeCaution[],
+): Pick<SoilElement, "separates" | "swells"> {
+  const { absorbs } = filter;
+  if (!absorbs && !filter.separation) return {};
+  const separates = keptBy(filter, flow);
+  if (!absorbs) return { separates };
+  if (!filter.separation) cautions.push({ code: "absorbs all", element: filter.name });
+  const { water } = absorbs;
+  const ratio =
+    "restriction" in absorbs
+      ? absorbs.restriction
+      : capacityPoint({ ...absorbs, soil: water }, part.medium.linear.middle).ratio;
+  return { separates, swells: absorberLaw({ water, ratio }) };
 }
 
 function coreFilters(built: Built): Filter[] {

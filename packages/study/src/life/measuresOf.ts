@@ -6,14 +6,22 @@ import type { Measures } from "./LifeAnswer.js";
 /** A running time, s, in the other measures people go by. */
 export function measuresOf(system: System, duty: Duty, found: Life, time: number): Measures {
   const years = time / duty.year;
-  const distance = system.duty?.distance;
+  const distance = system.duty?.distance === undefined ? null : system.duty.distance * years;
+  const last = system.service?.last;
   return {
     time,
     burnt: burntBy(found, time),
-    distance: distance === undefined ? null : distance * years,
+    distance,
     years,
-    date: dateAfter(system.duty?.starts, years),
+    date: dateAfter(newOn(system), years),
+    hourMeter: last?.hours === undefined ? null : last.hours + time,
+    distanceMeter: last?.distance === undefined || distance === null ? null : last.distance + distance,
   };
+}
+
+/** The day the elements were new: that of the last change, else the first of the duty. */
+function newOn({ service, duty }: System): string | undefined {
+  return service?.last?.date ?? duty?.starts;
 }
 
 /** Fuel burnt by a time, m3: straight between the moments known, and on at the year's mean beyond them. */

@@ -1,3 +1,5 @@
+import { radicalInverse } from "./radicalInverse.js";
+
 /**
  * Points that fill a unit cube evenly: Halton's sequence, turned by a seeded shift so that several independent sets can
  * be made and compared.
@@ -27,20 +29,6 @@ const PRIMES = [
 
 /** How many uncertain inputs a draw can have. */
 export const MOST_DIMENSIONS = PRIMES.length;
-
-/** The digits of a whole number mirrored at the point. */
-function radicalInverse(index: number, base: number): number {
-  let left = index;
-  let mirrored = 0;
-  let scale = 1;
-  while (left > 0) {
-    const rest = Math.floor(left / base);
-    mirrored = mirrored * base + (left - rest * base);
-    scale *= base;
-    left = rest;
-  }
-  return mirrored / scale;
-}
 
 /** Numbers from 0 to below 1 from a 32-bit counter, mixed by multiplications that stay whole (public-domain mulberry32). */
 function seeded(seed: number): () => number {

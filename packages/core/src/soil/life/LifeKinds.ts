@@ -19,6 +19,8 @@ export interface DutyPhase {
   readonly fuel: FuelState;
   /** loads it is run at; their shares of the running time add up to 1 */
   readonly loads: readonly DutyLoad[];
+  /** free water in the delivered fuel at this temperature, kg/m3; counts where an element swells, none when left out */
+  readonly freeWater?: number;
 }
 
 /** A point at which limits are judged: the coldest, the fullest. */
@@ -72,14 +74,16 @@ export interface LifeMoment {
   readonly burnt: number;
   /** kg on each followed element, in their order */
   readonly soil: readonly number[];
-  /** resistance over clean of each */
+  /** kg of water kept by each; followed only where an element swells, else 0 */
+  readonly water: readonly number[];
+  /** resistance over clean of each; `PLUGGED` when it passes nothing worth a word */
   readonly restriction: readonly number[];
 }
 
 /** How long the elements last. */
 export interface Life {
-  /** when the first limit is met at the worst point, and which; null when none is within the horizon */
-  readonly end: (LifeMoment & { readonly by: LifeEnd }) | null;
+  /** when the first limit is met, which, and at which of the points; null when none is within the horizon */
+  readonly end: (LifeMoment & { readonly by: LifeEnd; readonly point: number }) | null;
   /** the way there: the start, each phase's end, and the end */
   readonly moments: readonly LifeMoment[];
 }

@@ -11,4 +11,10 @@ export interface SoilElement {
   readonly efficiency: Efficiency | null;
   /** soil on it at the start, kg */
   readonly soil: number;
+  /** water on it at the start, kg; counts where an element swells, none when left out */
+  readonly water?: number;
+  /** share of the free water that comes to it which it keeps, 0 to 1; none when left out */
+  readonly separates?: number;
+  /** how its medium's resistance grows with the water it keeps, per kg; a bowl swells nothing, and leaves this out */
+  readonly swells?: LoadingLaw;
 }

@@ -1,4 +1,4 @@
-import { type DescentEntry, type LimitName, type Margin, marginsOf, SupplyModel } from "../../supply/index.js";
+import { type DescentEntry, marginsOf, SupplyModel } from "../../supply/index.js";
 import type { LifeEnd, LifeGiven } from "./LifeKinds.js";
 
 /** The least of all margins at the worst point, as a share of its limit's own scale, and what it belongs to. */
@@ -6,12 +6,20 @@ export interface WorstMargin {
   /** 0 or more while everything holds; -Infinity when nothing can pass */
   readonly margin: number;
   readonly by: LifeEnd;
+  /** place of that point in the life's points */
+  readonly point: number;
+}
+
+/** One margin at one duty point, as a share of its scale. */
+interface Judged {
+  readonly by: LifeEnd;
+  readonly margin: () => number;
 }
 
 interface JudgedPoint {
+  readonly place: number;
   readonly model: SupplyModel;
-  readonly demand: number;
-  readonly margins: readonly (readonly [LimitName, Margin])[];
+  readonly judged: readonly Judged[];
 }
 
 /**
@@ -20,51 +28,79 @@ interface JudgedPoint {
  */
 export class WorstMargins {
   private readonly points: readonly JudgedPoint[];
-  private readonly terminals: ReadonlyMap<string, number>;
-  private readonly scale: number;
 
-  constructor(given: LifeGiven) {
-    this.terminals = given.terminals ?? new Map();
-    this.scale = given.supply.ambientPressure;
-    this.points = given.points.map(({ fuel, demand }) => {
+  private constructor(points: readonly JudgedPoint[]) {
+    this.points = points;
+  }
+
+  /** Of a life's points, limits and terminal drops. */
+  static of(given: LifeGiven): WorstMargins {
+    const terminals = given.terminals ?? new Map<string, number>();
+    const points = given.points.map(({ fuel, demand }, place): JudgedPoint => {
       const model = new SupplyModel(given.supply, { fuel, passage: "early", end: given.end ?? "middle" });
-      const margins = [...marginsOf(model, given.limits)].filter(([limit]) => limit !== "vacuum clean");
-      return { model, demand, margins };
+      const limits = [...marginsOf(model, given.limits)].filter(([limit]) => limit !== "vacuum clean");
+      const judged = limits.map(([limit, margin]): Judged => {
+        // Pa for pressures, the demand for the pump's flow: margins of different kinds can then be compared.
+        const scale = limit === "pump capacity" ? demand : given.supply.ambientPressure;
+        return { by: { kind: "limit", limit }, margin: () => margin(demand) / scale };
+      });
+      return { place, model, judged: [...judged, ...terminalsOf(terminals, model, demand)] };
     });
+    return new WorstMargins(points);
   }
 
   /** @param restrictions resistance over clean, by filter name */
   at(restrictions: ReadonlyMap<string, number>): WorstMargin {
-    let worst: WorstMargin = { margin: Infinity, by: { kind: "limit", limit: "vacuum at change" } };
-    const consider = (margin: number, by: LifeEnd) => {
-      // Turned round: a margin that is no number counts as broken.
-      if (!(margin >= worst.margin)) worst = { margin: Number.isNaN(margin) ? -Infinity : margin, by };
-    };
-    for (const { model, demand, margins } of this.points) {
+    let margin = Infinity;
+    let by: LifeEnd = { kind: "limit", limit: "vacuum at change" };
+    let point = 0;
+    for (const { place, model, judged } of this.points) {
       model.restrict(restrictions);
-      for (const [limit, margin] of margins) {
-        // Pa for pressures, the demand for the pump's flow: margins of different kinds can then be compared.
-        const scale = limit === "pump capacity" ? demand : this.scale;
-        consider(margin(demand) / scale, { kind: "limit", limit });
+      for (const one of judged) {
+        const own = one.margin();
+        // Turned round: a margin that is no number counts as broken.
+        if (own >= margin) continue;
+        margin = Number.isNaN(own) ? -Infinity : own;
+        by = one.by;
+        point = place;
       }
-      if (this.terminals.size > 0) this.considerTerminals(model, demand, consider);
     }
-    return worst;
+    return { margin, by, point };
   }
 
-  private considerTerminals(model: SupplyModel, demand: number, consider: (margin: number, by: LifeEnd) => void): void {
-    const { tanks, suction, delivery } = model.descent(demand);
-    for (const entries of [...tanks.map((tank) => tank.descent), suction, delivery]) {
-      forEachFilter(entries, (name, drop) => {
-        const terminal = this.terminals.get(name);
-        if (terminal !== undefined) consider(1 - drop / terminal, { kind: "terminal drop", element: name });
-      });
-    }
+  /**
+   * The margins that some restrictions break, and no others: of restrictions lower than these, only those can be broken,
+   * since no margin rises as elements fill. So a search for the moment need not ask all.
+   */
+  brokenBy(restrictions: ReadonlyMap<string, number>): WorstMargins {
+    const points = this.points.flatMap(({ place, model, judged }): JudgedPoint[] => {
+      model.restrict(restrictions);
+      const broken = judged.filter((one) => !(one.margin() >= 0));
+      return broken.length === 0 ? [] : [{ place, model, judged: broken }];
+    });
+    return new WorstMargins(points);
   }
 }
 
+/** How far each element with a terminal drop of its own is from it. */
+function terminalsOf(terminals: ReadonlyMap<string, number>, model: SupplyModel, demand: number): Judged[] {
+  return [...terminals].map(([element, terminal]) => ({
+    by: { kind: "terminal drop", element },
+    margin: () => {
+      let least = Infinity;
+      const { tanks, suction, delivery } = model.descent(demand);
+      for (const entries of [...tanks.map((tank) => tank.descent), suction, delivery]) {
+        forEachFilter(entries, (name, drop) => {
+          if (name === element) least = Math.min(least, 1 - drop / terminal);
+        });
+      }
+      return least;
+    },
+  }));
+}
+
 /** Every filter of a descent with its drop, Pa. */
-export function forEachFilter(entries: readonly DescentEntry[], visit: (name: string, drop: number) => void): void {
+function forEachFilter(entries: readonly DescentEntry[], visit: (name: string, drop: number) => void): void {
   for (const entry of entries) {
     if (entry.kind === "bank") for (const branch of entry.branches) forEachFilter(branch, visit);
     else if (entry.profile.part.kind === "filter") {

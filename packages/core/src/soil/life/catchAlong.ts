@@ -10,6 +10,9 @@ export interface CatchWork {
   readonly freed: ReadonlyMap<string, Float64Array>;
   /** arrays for banks within banks, two a depth */
   readonly spare: Float64Array[];
+  /** flows of branches as `traceFlows` recorded them, and the place of the next one */
+  readonly flows: readonly number[];
+  at: number;
 }
 
 /**
@@ -19,7 +22,7 @@ export interface CatchWork {
  * @param stops the path
  * @param flow through it, m3/s
  * @param passing share still in the fuel at the start of the path, by size; becomes the share at its end
- * @param work takes each filter's figure
+ * @param work gives the flows of branches, takes each filter's figure
  * @param depth how many banks this path lies within
  */
 export function catchAlong(
@@ -32,7 +35,7 @@ export function catchAlong(
   const forward = Math.max(0, flow);
   for (const stop of stops) {
     if (stop.kind === "bank") {
-      mix(stop.branches, stop.bank.flows(flow), flow, passing, work, depth);
+      mix(stop.branches, flow, passing, work, depth);
       continue;
     }
     if (stop.part.kind !== "filter") continue;
@@ -50,7 +53,6 @@ export function catchAlong(
 /** Branches each clean their part of the flow; behind the bank the parts are mixed by flow. */
 function mix(
   branches: readonly (readonly Stop[])[],
-  flows: Float64Array,
   total: number,
   passing: Float64Array,
   work: CatchWork,
@@ -61,7 +63,8 @@ function mix(
   before.set(passing);
   passing.fill(0);
   for (let at = 0; at < branches.length; at++) {
-    const flow = flows[at] as number;
+    const flow = work.flows[work.at] as number;
+    work.at++;
     inside.set(before);
     catchAlong(branches[at] as readonly Stop[], flow, inside, work, depth + 1);
     const share = flow / total;

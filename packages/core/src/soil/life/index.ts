@@ -1,4 +1,5 @@
 export { CatchBalance, type DemandFlows, type HeldFixed } from "./CatchBalance.js";
+export { PLUGGED } from "./Fouling.js";
 export type {
   DirtyDelivery,
   DutyLoad,

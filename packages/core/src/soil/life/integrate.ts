@@ -34,29 +34,42 @@ export function wayFrom(rates: Rates, start: Vector, time: number): (time: numbe
   const straight = (at: number) => start.map((value, place) => value + at * (first[place] as number));
   const last = new Float64Array(start.length);
   if (rates(straight(time), last) && same(first, last)) return straight;
-  return curvedWay(rates, start, time);
+  return curvedWay(rates, { at: 0, state: start, slope: first }, time);
+}
+
+/** A place on a curved way, with how it goes on. */
+interface Place {
+  /** s */
+  readonly at: number;
+  readonly state: Vector;
+  readonly slope: Vector;
 }
 
 /** The curved way, worked out once step by step; what lies within a step is one shorter step from its start. */
-function curvedWay(rates: Rates, start: Vector, time: number): (time: number) => Vector | null {
-  const stops: { readonly at: number; readonly state: Vector }[] = [{ at: 0, state: start }];
+function curvedWay(rates: Rates, start: Place, time: number): (time: number) => Vector | null {
+  const places = [start];
+  const slopes = [start.slope, ...STAGES.map(() => new Float64Array(start.state.length))];
   let step = time;
   let lost = false;
   const goOn = () => {
-    const { at, state } = stops.at(-1) as (typeof stops)[number];
-    const left = time - at;
+    const from = places.at(-1) as Place;
+    const left = time - from.at;
     const taken = Math.min(step, left);
-    const tried = dormandPrince(rates, state, taken);
+    const tried = dormandPrince(rates, from, taken, slopes);
     const scale = tried === null ? 8 : (tried.error / TOLERANCE) ** 0.2;
-    if (tried !== null && scale <= 1) stops.push({ at: taken === left ? time : at + taken, state: tried.state });
+    if (tried !== null && scale <= 1) {
+      // The last stage stands where the step ends, so the next one need not ask again.
+      const slope = (slopes[STAGES.length] as Vector).slice();
+      places.push({ at: taken === left ? time : from.at + taken, state: tried.state, slope });
+    }
     step = taken * Math.min(4, Math.max(0.1, 0.9 / Math.max(scale, 1e-3)));
     lost = step < 1e-12 * time;
   };
   return (at) => {
-    while (!lost && (stops.at(-1)?.at ?? 0) < at) goOn();
-    const from = stops.findLast((stop) => stop.at <= at);
-    if (!from || (stops.at(-1)?.at ?? 0) < at) return null;
-    return from.at === at ? from.state : (dormandPrince(rates, from.state, at - from.at)?.state ?? null);
+    while (!lost && (places.at(-1)?.at ?? 0) < at) goOn();
+    const from = places.findLast((place) => place.at <= at);
+    if (!from || (places.at(-1)?.at ?? 0) < at) return null;
+    return from.at === at ? from.state : (dormandPrince(rates, from, at - from.at, slopes)?.state ?? null);
   };
 }
 
@@ -67,23 +80,32 @@ function same(a: Vector, b: Vector): boolean {
   return a.every((value, at) => Math.abs(value - (b[at] as number)) <= 1e-14 * Math.abs(value));
 }
 
-function dormandPrince(rates: Rates, state: Vector, step: number): { state: Vector; error: number } | null {
-  const slopes = [new Float64Array(state.length)];
-  if (!rates(state, slopes[0] as Vector)) return null;
-  let reached: Vector = state;
-  for (const weights of STAGES) {
-    reached = state.map(
-      (value, at) =>
-        value + step * weights.reduce((sum, weight, stage) => sum + weight * (slopes[stage]?.[at] ?? 0), 0),
-    );
-    const slope = new Float64Array(state.length);
-    if (!rates(reached, slope)) return null;
-    slopes.push(slope);
+/** One step from a place; `slopes` takes the slope at each stage, the last of them where the step ends. */
+function dormandPrince(
+  rates: Rates,
+  { state, slope }: Place,
+  step: number,
+  slopes: Vector[],
+): { state: Vector; error: number } | null {
+  const size = state.length;
+  slopes[0] = slope;
+  const reached = new Float64Array(size);
+  for (let stage = 0; stage < STAGES.length; stage++) {
+    const weights = STAGES[stage] as readonly number[];
+    for (let at = 0; at < size; at++) reached[at] = (state[at] as number) + step * weighted(weights, slopes, at);
+    if (!rates(reached, slopes[stage + 1] as Vector)) return null;
   }
-  const largest = reached.reduce((most, value) => Math.max(most, Math.abs(value)), Number.MIN_VALUE);
-  const error = reached.reduce((most, _, at) => {
-    const own = step * ERROR.reduce((sum, weight, stage) => sum + weight * (slopes[stage]?.[at] ?? 0), 0);
-    return Math.max(most, Math.abs(own) / largest);
-  }, 0);
+  let largest = Number.MIN_VALUE;
+  let error = 0;
+  for (let at = 0; at < size; at++) largest = Math.max(largest, Math.abs(reached[at] as number));
+  for (let at = 0; at < size; at++) error = Math.max(error, Math.abs(step * weighted(ERROR, slopes, at)) / largest);
   return { state: reached, error };
+}
+
+function weighted(weights: readonly number[], slopes: readonly Vector[], at: number): number {
+  let sum = 0;
+  for (let stage = 0; stage < weights.length; stage++) {
+    sum += (weights[stage] as number) * ((slopes[stage] as Vector)[at] as number);
+  }
+  return sum;
 }
