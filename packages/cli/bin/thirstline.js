@@ -11,5 +11,6 @@ process.exitCode = await main(process.argv.slice(2), {
   cwd: process.cwd(),
   columns: stdout.columns,
   isTerminal: stdout.isTTY === true,
+  errorIsTerminal: stderr.isTTY === true,
   environment: env,
 });

@@ -1,4 +1,4 @@
-import type { Verdict } from "@thirstline/study";
+import type { LifeAnswer, SwapVerdict, Verdict } from "@thirstline/study";
 
 /** Exit codes: what a script sees of an answer. */
 export const exit = { yes: 0, no: 1, fault: 2, care: 3, cannotSay: 4 } as const;
@@ -19,5 +19,20 @@ export const verdictExit: Readonly<Record<Verdict, Exit>> = {
   holds: exit.yes,
   tight: exit.care,
   starves: exit.no,
+  "cannot say": exit.cannotSay,
+};
+
+/** A life's code. */
+export const lifeExit: Readonly<Record<LifeAnswer["verdict"], Exit>> = {
+  lasts: exit.yes,
+  early: exit.no,
+  "cannot say": exit.cannotSay,
+};
+
+/** A swap's code. */
+export const swapExit: Readonly<Record<SwapVerdict, Exit>> = {
+  yes: exit.yes,
+  "with care": exit.care,
+  no: exit.no,
   "cannot say": exit.cannotSay,
 };

@@ -1,3 +1,4 @@
+export * from "./catalogue/index.js";
 export { nearest } from "./nearest.js";
 export { bounds } from "./read/bounds.js";
 export type { Caution, Fault } from "./read/Fault.js";

@@ -1,14 +1,16 @@
-export type { Band, LimitName } from "@thirstline/core";
+export { type Band, type LimitName, PLUGGED } from "@thirstline/core";
 export type { Caution, CeilingFigure, CheckAnswer, CheckPoint, PartRow, Reason, Verdict } from "./check/CheckAnswer.js";
 export { type CheckOptions, check } from "./check/check.js";
 export { type Cost, costsInOrder } from "./check/costsInOrder.js";
 export type { GroundReason } from "./check/ground.js";
+export * from "./choose/index.js";
 export type { AtChange, CurveAnswer, CurveColumn, CurvePoint, CurveState } from "./curve/CurveAnswer.js";
 export { type CurveOptions, curve } from "./curve/curve.js";
 export type {
   ChangeRule,
   CleanlinessRow,
   ElementRow,
+  FlowShare,
   LifeAnswer,
   LifeCaution,
   LifeReason,
@@ -17,19 +19,36 @@ export type {
   PartialChange,
 } from "./life/LifeAnswer.js";
 export { life } from "./life/life.js";
+export type { WaterAnswer, WaterRow } from "./life/WaterAnswer.js";
 export { bandFigure, bandText } from "./say/bandText.js";
 export { capital } from "./say/capital.js";
 export { cautionText } from "./say/cautionText.js";
+export { checkSpreadWords } from "./say/checkSpreadWords.js";
+export { belowText, swapReasonText, swapSentence } from "./say/chooseSwap.js";
 export { curveSentence } from "./say/curveSentence.js";
 export { dueWords } from "./say/dueWords.js";
 export { exactQuantity } from "./say/exactQuantity.js";
+export { lifeCautions } from "./say/lifeCautions.js";
+export { endClause, lifeSentence } from "./say/lifeSentence.js";
+export { chanceText, changeWords, spreadTime, spreadWords } from "./say/lifeWords.js";
 export { limitName } from "./say/limitName.js";
+export { partialWords } from "./say/partialWords.js";
 export { partWords } from "./say/partWords.js";
+export { protectionWords } from "./say/protectionWords.js";
 export { figure, quantity } from "./say/quantity.js";
 export { safetyWords } from "./say/safetyWords.js";
 export { type SideWords, sideWords } from "./say/sideWords.js";
 export { type QuantityKind, type ShownUnit, siUnit, type UnitSystem, unitOf } from "./say/units.js";
 export { verdictSentence } from "./say/verdictSentence.js";
+export { waterWords } from "./say/waterWords.js";
 export { type Figure, plain, type Words } from "./say/words.js";
-export { lifeDraws } from "./spread/lifeDraws.js";
+export {
+  type CheckSpread,
+  checkDraws,
+  checkSpreadOf,
+  isSuctionUncertain,
+  type Quantiles,
+} from "./spread/checkSpread.js";
+export { type CurveDrawOptions, type CurveSpread, curveDraws, curveSpreadOf } from "./spread/curveSpread.js";
+export { isUncertain, lifeDraws, type Slice } from "./spread/lifeDraws.js";
 export { spreadOf } from "./spread/spreadOf.js";

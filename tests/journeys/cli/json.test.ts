@@ -18,9 +18,11 @@ function strayFigures(value: unknown, path: string): string[] {
   return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
 }
 
+const UNITS = new Set(["Pa", "m3/s", "m2/s", "kg/m3", "K", "m", "1", "s", "m3", "1/m3", "kg", "kg/s"]);
+
 function isFigure(given: object): boolean {
   const { value, unit, reason } = given as { value: unknown; unit?: unknown; reason?: unknown };
-  if (typeof unit !== "string" || !["Pa", "m3/s", "m2/s", "kg/m3", "K", "m", "1"].includes(unit)) return false;
+  if (typeof unit !== "string" || !UNITS.has(unit)) return false;
   const gaps = Array.isArray(value) ? value.includes(null) : value === null;
   const numbers = Array.isArray(value) ? value.filter((one) => one !== null) : gaps ? [] : [value];
   return numbers.every((one) => typeof one === "number") && gaps === (typeof reason === "string");
@@ -36,6 +38,12 @@ const cases: [string, "demo" | "files", ...string[]][] = [
   ["no limit", "files", "check", "no-limit.yaml"],
   ["a shut system", "files", "check", "shut.yaml"],
   ["relief to the tank", "files", "check", "relief-to-tank.yaml"],
+  ["a life with its spread", "demo", "life", "heron.yaml"],
+  ["a life that meets no limit", "demo", "life", "generator.yaml"],
+  ["a life nobody can tell", "demo", "life", "dewatering.yaml"],
+  ["a life of estimates, water and a dirty delivery", "files", "life", "spread.yaml"],
+  ["a check of spreads", "files", "check", "spread.yaml", "--draws", "50"],
+  ["a curve of spreads", "files", "curve", "spread.yaml", "--draws", "50"],
   ["several files", "files", "check", "soiled.yaml", "shut.yaml"],
   ["a curve in three states", "files", "curve", "soiled.yaml"],
   ["a curve with ends", "demo", "curve", "dewatering-paper.yaml"],

@@ -10,6 +10,11 @@ export interface Query {
   readonly to: number | null;
   /** null for the answer's own */
   readonly points: number | null;
+  /** how often what is uncertain is drawn */
+  readonly draws: number;
+  readonly seed: number;
+  /** threads; null for as many as there are processors */
+  readonly workers: number | null;
   readonly units: UnitSystem;
   readonly form: "text" | "json" | "csv";
 }

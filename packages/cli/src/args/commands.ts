@@ -22,7 +22,7 @@ export const commands: readonly Command[] = [
     about:
       "Says whether the engine gets its fuel: vacuum at the pump against its limits, feed pressure, the most the system " +
       "can pass and what binds then, and what every part from the tank on costs. Tanks are taken at their low level.",
-    options: ["temperature", "demand", "units", "json", "help"],
+    options: ["temperature", "demand", "draws", "seed", "workers", "units", "json", "help"],
     examples: [
       "thirstline check ferry.yaml",
       'thirstline check ferry.yaml -t "15 degC" -t "-10 degC"',
@@ -45,7 +45,7 @@ export const commands: readonly Command[] = [
       "Draws the vacuum at the pump against demand, from none to beyond the ceiling: with clean elements, as they are " +
       "now where the file states their soil, and due for change where it states their terminal drops. With gravity it " +
       "draws the pressure at the engine.",
-    options: ["temperature", "demand", "to", "points", "units", "csv", "json", "help"],
+    options: ["temperature", "demand", "to", "points", "draws", "seed", "workers", "units", "csv", "json", "help"],
     examples: ["thirstline curve ferry.yaml", 'thirstline curve ferry.yaml --to "600 L/h" --csv > ferry.csv'],
     exits: [
       "0  there is an answer",
@@ -53,5 +53,104 @@ export const commands: readonly Command[] = [
       "2  the input is at fault",
     ],
     load: async () => (await import("../commands/curve.js")).runCurve,
+  },
+  {
+    name: "life",
+    question: "how long do the elements last?",
+    about:
+      "Follows the soil on every filter element through the year's duty until a limit is met: in hours, fuel, distance " +
+      "and date, which element goes first, when to change and by which rule, what changing one alone buys, how clean " +
+      "the fuel gets, and what becomes of its water. Where the file states spreads, or something is only estimated, it " +
+      "draws them and gives the chance of starving before the service interval.",
+    options: ["draws", "seed", "workers", "units", "json", "help"],
+    examples: ["thirstline life ferry.yaml", "thirstline life yard/*.yaml --draws 10000 --json"],
+    exits: [
+      "0  the elements last their service interval",
+      "1  they are spent before it",
+      "4  cannot say",
+      "2  the input is at fault",
+      "Of several, 2 beats 1, 1 beats 4, 4 beats 0.",
+    ],
+    load: async () => (await import("../commands/life.js")).runLife,
+  },
+  {
+    name: "swap",
+    question: "may I fit that one instead?",
+    about:
+      "Puts another element in place of one, or of several at once, and sets both side by side: what reaches the " +
+      "injection pump against what the manual asks, what is in hand warm, cold and at the change, the temperature it " +
+      "starves below, how long it lasts, whether it fits, and what a year of it costs. Coarser than the manual asks is a " +
+      "plain no; finer is no reason to change.",
+    options: [
+      "at",
+      "with",
+      "from",
+      "fitted",
+      "rating",
+      "temperature",
+      "labour",
+      "stoppage",
+      "draws",
+      "seed",
+      "units",
+      "json",
+      "help",
+    ],
+    examples: [
+      'thirstline swap ferry.yaml --at "prefilter A" --with p10.yaml --labour 60',
+      'thirstline swap ferry.yaml --at "fine filter" --with "F2" --from elements.csv',
+    ],
+    exits: [
+      "0  yes",
+      "1  no: do not fit it",
+      "3  with care",
+      "4  cannot say: ask the maker",
+      "2  the input is at fault",
+      "Of several, 2 beats 1, 1 beats 4, 4 beats 3, 3 beats 0.",
+    ],
+    load: async () => (await import("../commands/swap.js")).runSwap,
+  },
+  {
+    name: "size",
+    question: "how many, which, how arranged?",
+    about:
+      "Goes through every arrangement of a catalogue's elements in the place of those a side has now: so many side by " +
+      "side, in up to three stages, with each bore. Shows those that hold with 20 % in hand at every temperature, keep " +
+      "to the code asked and last the interval, by yearly cost, by least vacuum and by fewest changes, and what the " +
+      "others fail by. It takes the likely figures; check and life of what you choose tell how sure they are.",
+    options: [
+      "from",
+      "side",
+      "parallel",
+      "stages",
+      "bore",
+      "code",
+      "rating",
+      "interval",
+      "temperature",
+      "labour",
+      "rows",
+      "units",
+      "json",
+      "help",
+    ],
+    examples: [
+      "thirstline size ferry.yaml --from elements.csv",
+      'thirstline size ferry.yaml --from elements.csv --stages 1 --bore "19 mm"',
+    ],
+    exits: ["0  there is an answer, be it that nothing meets every limit", "4  cannot say", "2  the input is at fault"],
+    load: async () => (await import("../commands/size.js")).runSize,
+  },
+  {
+    name: "remedy",
+    question: "what would help most?",
+    about:
+      "Tries every single change to a machine: a wider bore, a shorter run, one more branch, a larger element, warmer " +
+      "fuel, a lower pump, fewer fittings, a clean element, an open vent, a fuller tank. Ranks them by what each leaves " +
+      "in hand at the worst temperature, with the ceiling it buys, and names the best pairs.",
+    options: ["temperature", "cost", "units", "json", "help"],
+    examples: ["thirstline remedy crane.yaml", 'thirstline remedy crane.yaml --cost "wider bore=120" -t "-10 degC"'],
+    exits: ["0  there is an answer", "4  no figure is a promise", "2  the input is at fault"],
+    load: async () => (await import("../commands/remedy.js")).runRemedy,
   },
 ];

@@ -124,5 +124,6 @@ function missingFile(command: Command): ArgumentFault {
 }
 
 function commandNames(): string {
-  return commands.map(({ name }) => name).join(" and ");
+  const names = commands.map(({ name }) => name);
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }

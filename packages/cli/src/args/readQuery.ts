@@ -4,6 +4,9 @@ import type { OptionName } from "./options.js";
 import type { Query } from "./Query.js";
 import type { Request } from "./Request.js";
 
+/** Draws when nobody says how many: a chance of 10 % is then known to about 1.5 %. */
+const DRAWS = 400;
+
 /** Understands the values of a command line, or says everything that is wrong with them. */
 export async function readQuery({ given }: Request): Promise<Query | { readonly faults: readonly ArgumentFault[] }> {
   const faults: ArgumentFault[] = [];
@@ -25,11 +28,18 @@ export async function readQuery({ given }: Request): Promise<Query | { readonly 
   const temperatures = await quantities("temperature", "temperature");
   const [demand = null] = await quantities("demand", "flow");
   const [to = null] = await quantities("to", "flow");
-  const [pointsText] = given.get("points") ?? [];
-  const points = pointsText === undefined ? null : Number(pointsText);
-  if (points !== null && !(/^\d+$/.test(pointsText ?? "") && points >= 2 && points <= 10_001)) {
-    refuse("points", "out of range", `"${pointsText}" is not a whole number from 2 to 10001`);
-  }
+  const whole = (name: OptionName, least: number, most: number): number | null => {
+    const [text] = given.get(name) ?? [];
+    if (text === undefined) return null;
+    const number = Number(text);
+    if (/^\d+$/.test(text) && number >= least && number <= most) return number;
+    refuse(name, "out of range", `"${text}" is not a whole number from ${least} to ${most}`);
+    return null;
+  };
+  const points = whole("points", 2, 10_001);
+  const draws = whole("draws", 0, 1_000_000) ?? DRAWS;
+  const seed = whole("seed", 0, 100_000_000) ?? 1;
+  const workers = whole("workers", 1, 64);
   const [units = "metric"] = given.get("units") ?? [];
   if (units !== "metric" && units !== "us") refuse("units", "unknown units", `"${units}" is neither metric nor us`);
   if (given.has("csv") && given.has("json")) refuse("csv", "two forms", "and --json exclude each other");
@@ -40,6 +50,9 @@ export async function readQuery({ given }: Request): Promise<Query | { readonly 
     demand,
     to,
     points,
+    draws,
+    seed,
+    workers,
     units: units === "us" ? "us" : "metric",
     form,
   };

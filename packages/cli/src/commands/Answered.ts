@@ -9,3 +9,8 @@ export interface Answered<Answer> {
   readonly fileCautions: readonly Caution[];
   readonly answer: Answer;
 }
+
+/** The same with what draws of the file's spreads make of each of its points; left out where none bear on it. */
+export interface Spread<Answer, PointSpread> extends Answered<Answer> {
+  readonly spreads?: readonly PointSpread[];
+}

@@ -1,12 +1,16 @@
-import { type CurveAnswer, curve } from "@thirstline/study";
+import { type CurveAnswer, type CurveSpread, curve, curveSpreadOf, isSuctionUncertain } from "@thirstline/study";
+import type { Query } from "../args/Query.js";
 import type { Run } from "../args/Run.js";
+import { drawShown } from "../draw/drawShown.js";
 import { exit, worst } from "../exit.js";
+import type { Io } from "../io/Io.js";
+import type { Output } from "../io/Output.js";
 import { painter } from "../io/paint.js";
 import { curveJson } from "../json/curveJson.js";
 import { closingLines } from "../text/closingLines.js";
 import { curveCsv } from "../text/curveCsv.js";
 import { curveText } from "../text/curveText.js";
-import type { Answered } from "./Answered.js";
+import type { Answered, Spread } from "./Answered.js";
 import { answerAll } from "./answerAll.js";
 
 /** `thirstline curve`: how does vacuum grow with demand? */
@@ -20,7 +24,9 @@ export const runCurve: Run = async (request, io, out, err) => {
     }),
   );
   if (answers === null) return exit.fault;
-  const { query, answered, faulty } = answers;
+  const { query, faulty } = answers;
+  const answered: Spread<CurveAnswer, CurveSpread>[] = [];
+  for (const one of answers.answered) answered.push(await withSpread(one, query, io, err));
   if (query.form === "json") await out.write(`${JSON.stringify({ answers: answered.map(jsonOf) }, null, 2)}\n`);
   else if (query.form === "csv") await out.write(curveCsv(answered, query.units));
   else {
@@ -31,8 +37,32 @@ export const runCurve: Run = async (request, io, out, err) => {
   return worst([...answered.map(({ answer }) => codeOf(answer)), ...(faulty ? [exit.fault] : [])]);
 };
 
-function jsonOf({ file, answer, fileCautions }: Answered<CurveAnswer>) {
-  return { file, ...curveJson(answer), fileCautions };
+/** Draws of the file's spreads, where any bear on pressures: data only, since a chart of characters has no room for them. */
+async function withSpread(
+  one: Answered<CurveAnswer>,
+  query: Query,
+  io: Io,
+  err: Output,
+): Promise<Spread<CurveAnswer, CurveSpread>> {
+  const { system, answer } = one;
+  if (query.form === "text" || query.draws === 0 || !isSuctionUncertain(system)) return one;
+  const spreads: CurveSpread[] = [];
+  for (const point of answer.points) {
+    const points = point.demand.length;
+    const options = {
+      ...(query.temperatures.length === 0 ? {} : { temperatures: [point.temperature] }),
+      ...(query.demand === null ? {} : { demand: query.demand }),
+      to: point.demand.at(-1) ?? 0,
+      points,
+    };
+    const draws = await drawShown({ question: "curve", system, options }, query, io, err);
+    spreads.push(...curveSpreadOf(draws, 1, points));
+  }
+  return { ...one, spreads };
+}
+
+function jsonOf({ file, answer, fileCautions, spreads }: Spread<CurveAnswer, CurveSpread>) {
+  return { file, ...curveJson(answer, spreads), fileCautions };
 }
 
 /** A curve that is drawn is an answer; one whose figures are no promise is not. */

@@ -11,6 +11,8 @@ export interface Io {
   readonly columns: number | undefined;
   /** whether standard output is a terminal */
   readonly isTerminal: boolean;
+  /** whether what is written to standard error is seen at once by someone; left out means no */
+  readonly errorIsTerminal?: boolean;
   /** variables such as NO_COLOR */
   readonly environment: Readonly<Record<string, string | undefined>>;
 }

@@ -1,11 +1,19 @@
-import type { CeilingFigure, CheckAnswer, CheckPoint, PartRow } from "@thirstline/study";
+import type { CeilingFigure, CheckAnswer, CheckPoint, CheckSpread, PartRow } from "@thirstline/study";
 import { band } from "./band.js";
+import { checkSpreadJson } from "./checkSpreadJson.js";
 import { figure } from "./figure.js";
 import { remark } from "./remarks.js";
 
 /** An answer to `check` for programs: SI, every figure with its unit. */
-export function checkJson({ question, system, pump, limitSource, verdict, points }: CheckAnswer) {
-  return { question, system, pump, limitSource, verdict, points: points.map(pointJson) };
+export function checkJson(
+  { question, system, pump, limitSource, verdict, points }: CheckAnswer,
+  spreads: readonly CheckSpread[] = [],
+) {
+  const shown = points.map((point, at) => {
+    const spread = spreads[at];
+    return spread === undefined ? pointJson(point) : { ...pointJson(point), spread: checkSpreadJson(spread) };
+  });
+  return { question, system, pump, limitSource, verdict, points: shown };
 }
 
 function pointJson(point: CheckPoint) {

@@ -1,4 +1,4 @@
-import type { CurveAnswer, CurveColumn, CurvePoint, CurveState } from "@thirstline/study";
+import type { CurveAnswer, CurveColumn, CurvePoint, CurveSpread, CurveState } from "@thirstline/study";
 import { band } from "./band.js";
 import { ceilingsJson } from "./checkJson.js";
 import { figure } from "./figure.js";
@@ -8,7 +8,14 @@ import { remark } from "./remarks.js";
 const GAPS = "null where the demand is more than the pump can move";
 
 /** An answer to `curve` for programs: SI, every figure or column of figures with its unit. */
-export function curveJson({ question, system, pump, suctionFollows, atChange, points }: CurveAnswer) {
+export function curveJson(
+  { question, system, pump, suctionFollows, atChange, points }: CurveAnswer,
+  spreads: readonly CurveSpread[] = [],
+) {
+  const shown = points.map((point, at) => {
+    const spread = spreads[at];
+    return spread === undefined ? pointJson(point) : { ...pointJson(point), spread: spreadJson(spread) };
+  });
   return {
     question,
     system,
@@ -18,7 +25,7 @@ export function curveJson({ question, system, pump, suctionFollows, atChange, po
       parts: atChange.parts,
       temperature: figure(atChange.temperature, "K", "not known"),
     },
-    points: points.map(pointJson),
+    points: shown,
   };
 }
 
@@ -55,6 +62,12 @@ function pointJson(point: CurvePoint) {
 
 function stateJson({ vacuum, feedPressure }: CurveState) {
   return { vacuum: bandColumn(vacuum), feedPressure: feedPressure && bandColumn(feedPressure) };
+}
+
+/** What 10 and 90 % of draws stay below, with clean elements, at each demand. */
+function spreadJson({ vacuum, feedPressure }: CurveSpread) {
+  const ends = ({ low, high }: CurveSpread["vacuum"]) => ({ low: column(low, "Pa"), high: column(high, "Pa") });
+  return { vacuum: ends(vacuum), feedPressure: feedPressure && ends(feedPressure) };
 }
 
 function bandColumn({ middle, band: ends }: CurveColumn) {

@@ -32,9 +32,17 @@ export function cautionLines(
       ? `At ${at.map((one) => quantity(one, "temperature", units)).join(", ")}: ${text}.`
       : `${capital(text)}.`;
   });
-  const file = fileCautions.filter(({ code }) => !ELSEWHERE.has(code)).map(({ message }) => `${capital(message)}.`);
-  const all = [...file, ...found];
-  return all.length === 0
-    ? []
-    : ["Keep in mind", ...all.flatMap((text) => wrap(`- ${text}`, "  ", 76).map((line) => `  ${line}`))];
+  return cautionItems([...fileCautionTexts(fileCautions), ...found]);
+}
+
+/** What a file leaves open, as sentences. */
+export function fileCautionTexts(fileCautions: readonly Caution[]): string[] {
+  return fileCautions.filter(({ code }) => !ELSEWHERE.has(code)).map(({ message }) => message);
+}
+
+/** Cautions one under another; none leave no line. */
+export function cautionItems(texts: readonly string[]): string[] {
+  if (texts.length === 0) return [];
+  const sentences = texts.map((text) => (text.endsWith(".") ? text : `${capital(text)}.`));
+  return ["Keep in mind", ...sentences.flatMap((text) => wrap(`- ${text}`, "  ", 76).map((line) => `  ${line}`))];
 }

@@ -1,28 +1,39 @@
 import {
   type CheckAnswer,
   type CheckPoint,
+  type CheckSpread,
+  checkSpreadWords,
   plain,
   quantity,
   type UnitSystem,
   verdictSentence,
 } from "@thirstline/study";
-import type { Answered } from "../commands/Answered.js";
+import type { Spread } from "../commands/Answered.js";
 import type { Paint } from "../io/paint.js";
 import { cautionLines } from "./cautionLines.js";
 import { entryLines } from "./entries.js";
 import { figureEntries } from "./figures.js";
 import { heading } from "./heading.js";
 import { pathTables } from "./pathTable.js";
+import { separated } from "./separated.js";
 import { SIDE_BY_SIDE, severalPaths } from "./severalPaths.js";
 import { temperatureTable } from "./temperatureTable.js";
 import { wrap } from "./wrap.js";
 
 /** An answer to `check` as lines for people: the verdict in words first, then the figures, the path and the cautions. */
-export function checkText({ answer, fileCautions }: Answered<CheckAnswer>, units: UnitSystem, paint: Paint): string[] {
+export function checkText(
+  { answer, fileCautions, spreads = [] }: Spread<CheckAnswer, CheckSpread>,
+  units: UnitSystem,
+  paint: Paint,
+): string[] {
   const { points } = answer;
   const blocks = points.length === 1 ? oneTemperature(answer, units, paint) : severalTemperatures(answer, units, paint);
+  const drawn = spreads.flatMap((spread, at) => {
+    const point = points[at];
+    return point === undefined ? [] : wrap(plain(checkSpreadWords(answer, point, spread, units)));
+  });
   const cautions = cautionLines(fileCautions, points, units);
-  return [...heading(answer, units, paint), ...separated([...blocks, cautions])];
+  return [...heading(answer, units, paint), ...separated([...blocks, drawn, cautions])];
 }
 
 function oneTemperature(answer: CheckAnswer, units: UnitSystem, paint: Paint): string[][] {
@@ -59,9 +70,4 @@ function isShut({ reasons }: CheckPoint): boolean {
 
 function sentence(answer: CheckAnswer, point: CheckPoint, units: UnitSystem): string[] {
   return wrap(plain(verdictSentence(answer, point, units)));
-}
-
-/** Blocks with an empty line between them; an empty block leaves none. */
-function separated(blocks: readonly (readonly string[])[]): string[] {
-  return blocks.filter((block) => block.length > 0).flatMap((block, at) => (at === 0 ? block : ["", ...block]));
 }

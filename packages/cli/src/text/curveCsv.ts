@@ -1,12 +1,13 @@
 import {
   type CurveAnswer,
   type CurvePoint,
+  type CurveSpread,
   type CurveState,
   type QuantityKind,
   type UnitSystem,
   unitOf,
 } from "@thirstline/study";
-import type { Answered } from "../commands/Answered.js";
+import type { Spread } from "../commands/Answered.js";
 
 /** Plain letters for units that a spreadsheet may show garbled. */
 const PLAIN: Readonly<Record<string, string>> = { "°C": "degC", "°F": "degF" };
@@ -14,25 +15,36 @@ const PLAIN: Readonly<Record<string, string>> = { "°C": "degC", "°F": "degF" }
 const STATES = ["clean", "now", "atChange"] as const;
 const STATE_WORDS = { clean: "clean", now: "now", atChange: "at change" } as const;
 
-/** Curves as comma-separated values, one line for each demand, in the units shown; a gap is an empty cell. */
-export function curveCsv(answered: readonly Answered<CurveAnswer>[], units: UnitSystem): string {
-  const rows = answered.flatMap(({ file, answer }) =>
-    answer.points.flatMap((point) =>
-      Array.from(point.demand, (_, at) => [cell(file), ...lineOf(point, at, units)].join(",")),
+/**
+ * Curves as comma-separated values, one line for each demand, in the units shown; a gap is an empty cell. Where a file's
+ * spreads were drawn, four columns more have what 10 and 90 % of the draws stay below, with clean elements.
+ */
+export function curveCsv(answered: readonly Spread<CurveAnswer, CurveSpread>[], units: UnitSystem): string {
+  const drawn = answered.some(({ spreads }) => spreads !== undefined);
+  const rows = answered.flatMap(({ file, answer, spreads }) =>
+    answer.points.flatMap((point, place) =>
+      Array.from(point.demand, (_, at) => {
+        const more = drawn ? spreadCells(spreads?.[place], at, units) : [];
+        return [cell(file), ...lineOf(point, at, units), ...more].join(",");
+      }),
     ),
   );
-  return `${[header(units), ...rows].join("\n")}\n`;
+  return `${[header(units, drawn), ...rows].join("\n")}\n`;
 }
 
-function header(units: UnitSystem): string {
+function header(units: UnitSystem, drawn: boolean): string {
   const named = (name: string, kind: QuantityKind) => `${name} (${symbol(kind, units)})`;
-  const states = STATES.flatMap((state) =>
-    ["", " low", " high"].flatMap((end) => [
-      named(`vacuum ${STATE_WORDS[state]}${end}`, "vacuum"),
-      named(`feed pressure ${STATE_WORDS[state]}${end}`, "pressure"),
-    ]),
-  );
-  return ["file", named("temperature", "temperature"), named("demand", "flow"), ...states].join(",");
+  const pair = (after: string) => [named(`vacuum ${after}`, "vacuum"), named(`feed pressure ${after}`, "pressure")];
+  const states = STATES.flatMap((state) => ["", " low", " high"].flatMap((end) => pair(`${STATE_WORDS[state]}${end}`)));
+  const ends = drawn ? ["10 %", "90 %"].flatMap((end) => pair(`clean ${end} of draws`)) : [];
+  return ["file", named("temperature", "temperature"), named("demand", "flow"), ...states, ...ends].join(",");
+}
+
+function spreadCells(spread: CurveSpread | undefined, at: number, units: UnitSystem): string[] {
+  return (["low", "high"] as const).flatMap((end) => [
+    shown(spread?.vacuum[end][at], "vacuum", units),
+    shown(spread?.feedPressure?.[end][at], "pressure", units),
+  ]);
 }
 
 function lineOf(point: CurvePoint, at: number, units: UnitSystem): string[] {

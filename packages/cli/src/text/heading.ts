@@ -12,10 +12,14 @@ const verdictTone: Readonly<Record<CheckPoint["verdict"], Tone>> = {
 
 /** The machine's name with its verdict at the far end, over a rule. */
 export function heading(answer: CheckAnswer, units: UnitSystem, paint: Paint): string[] {
-  const word = verdictWord(answer, units);
-  const name = cut(answer.system, WIDTH - widthOf(word) - 2);
+  return headingOf(answer.system, verdictWord(answer, units), verdictTone[answer.verdict], paint);
+}
+
+/** A name with a word at the far end, over a rule. */
+export function headingOf(system: string, word: string, tone: Tone, paint: Paint): string[] {
+  const name = cut(system, WIDTH - widthOf(word) - 2);
   const gap = " ".repeat(WIDTH - widthOf(name) - widthOf(word));
-  return [`${paint("strong", name)}${gap}${paint(verdictTone[answer.verdict], word)}`, rule(paint)];
+  return [`${paint("strong", name)}${gap}${paint(tone, word)}`, rule(paint)];
 }
 
 /** A line across the page. */

@@ -26,7 +26,9 @@ function demo(name: string): Record<string, unknown> {
   return parse(readFileSync(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8"), { merge: true });
 }
 
-const demos = readdirSync(new URL("../../demo/", import.meta.url)).map((name) => name.replace(/\.yaml$/, ""));
+const demos = readdirSync(new URL("../../demo/", import.meta.url))
+  .filter((name) => name.endsWith(".yaml"))
+  .map((name) => name.replace(/\.yaml$/, ""));
 
 test.each(demos)("the schema takes the demonstration file %s", (name) => {
   expect(validator.safeParse(demo(name)).error?.issues).toBeUndefined();

@@ -88,6 +88,7 @@ export const kinds = {
   runningTime: time("a running time", "0 h", "1000000 h", "1200 h"),
   calendar: time("a calendar time", "1 day", "20 years", "12 months"),
   duration: time("a running time", "0.1 h", "100000 h", "250 h"),
+  labour: time("a working time", "0 min", "1000 h", "15 min"),
 } as const satisfies Record<string, Kind>;
 
 /** Name of a kind of quantity. */

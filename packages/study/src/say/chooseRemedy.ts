@@ -16,10 +16,11 @@ export function remedyText(remedy: Remedy, units: UnitSystem): string {
       return `one more beside ${names(remedy.parts)}`;
     case "larger element":
       return `twice the area in ${names(remedy.parts)}`;
-    case "warmer fuel": {
+    case "warmer fuel":
+    case "cooler fuel": {
       // A difference of temperature: where a scale begins does not count.
       const by = units === "us" ? `${(remedy.by * 1.8).toFixed(0)} °F` : `${remedy.by.toFixed(0)} K`;
-      return `fuel ${by} warmer`;
+      return `fuel ${by} ${remedy.kind === "warmer fuel" ? "warmer" : "cooler"}`;
     }
     case "lower pump":
       return `pump ${length(remedy.by)} lower`;
@@ -61,9 +62,9 @@ export function remedySentence(answer: RemedyAnswer, units: UnitSystem): string 
 function after(result: RemedyResult): string {
   if (result.verdict === "starves") return "it still starves";
   if (result.verdict === "cannot say") return `${hand(result)} in hand, but no figure is a promise`;
-  return result.verdict === "tight"
-    ? `it is fed, ${hand(result)} in hand, but tight`
-    : `it holds, ${hand(result)} in hand`;
+  if (result.verdict === "holds") return `it holds, with ${hand(result)} in hand`;
+  const why = result.overClean === null ? "it is tight" : "clean elements go over the clean limit";
+  return `it is fed, with ${hand(result)} in hand, but ${why}`;
 }
 
 function hand({ inHand }: RemedyResult): string {
@@ -71,5 +72,5 @@ function hand({ inHand }: RemedyResult): string {
 }
 
 function names(parts: readonly string[]): string {
-  return parts.length < 3 ? parts.join(" and ") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+  return parts.join(", ");
 }

@@ -136,6 +136,8 @@ function unknownText(why: string, fineness: string, { asked }: SwapAnswer): stri
       return `whether the ${asked} the manual asks for is kept is not known: no beta ratios are stated for some element on the way; ask its maker`;
     case "the delivered fuel":
       return `${beside}, and the file does not say how dirty the fuel comes, so nobody can tell whether the ${asked} the manual asks for is kept; ask the maker`;
+    case "the duty":
+      return `${beside}, and the file does not say how the machine is run, so nobody can tell whether the ${asked} the manual asks for is kept; ask the maker`;
     default:
       return `${beside}, and the file does not say what the injection pump asks for; ask the maker of the machine`;
   }

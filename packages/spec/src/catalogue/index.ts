@@ -1,0 +1,5 @@
+export type { CatalogueElement, FlowDirection } from "./CatalogueElement.js";
+export type { CatalogueResult } from "./CatalogueResult.js";
+export { catalogueBounds } from "./catalogueBounds.js";
+export { columnHeads } from "./columns.js";
+export { readCatalogue } from "./readCatalogue.js";

@@ -1,0 +1,26 @@
+export { isGround } from "../check/ground.js";
+export { moneyText } from "../say/chooseMoney.js";
+export { remediesText, remedySentence, remedyText } from "../say/chooseRemedy.js";
+export { sizeFailureText, sizeReasonText, sizeSentence } from "../say/chooseSize.js";
+export { belowText, swapReasonText, swapSentence } from "../say/chooseSwap.js";
+export type { AskedRating } from "./betaAt.js";
+export type { Fineness } from "./captureBetween.js";
+export { fittedFrom } from "./fittedFrom.js";
+export { hoseBores } from "./hoseBores.js";
+export { type Remedy, type RemedyAnswer, type RemedyKind, type RemedyResult, remedyKinds } from "./RemedyAnswer.js";
+export { type RemedyOptions, remedy } from "./remedy.js";
+export type { SwapAnswer, SwapReason, SwapSide, SwapVerdict, Weight, YearlyCost } from "./SwapAnswer.js";
+export type {
+  Arrangement,
+  SizeAnswer,
+  SizeEffort,
+  SizeFailed,
+  SizeFailure,
+  SizeReason,
+  SizeStage,
+} from "./sizing/SizeAnswer.js";
+export type { SizeOptions } from "./sizing/SizeOptions.js";
+export { type SizeRun, type Stop, size } from "./sizing/size.js";
+export { MOST_ARRANGEMENTS, type SizeProgress, sizeSteps } from "./sizing/sizeSteps.js";
+export type { StarvesBelow } from "./starvesBelow.js";
+export { asFitted, type SwapGiven, type SwapOptions, swap } from "./swap.js";

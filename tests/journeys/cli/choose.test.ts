@@ -1,0 +1,183 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { thirstline } from "./thirstline.js";
+
+// The commands that choose: swap, size and remedy. Kept outcomes are made anew as those of the other commands are.
+
+const kept = fileURLToPath(new URL("./chooseExpected/", import.meta.url));
+const refresh = process.env.REFRESH_EXPECTED === "1";
+const both = ["--at", "prefilter A", "--at", "prefilter B"];
+const from = ["--from", "elements.csv"];
+
+const transcripts: readonly (readonly [name: string, ...args: string[]])[] = [
+  ["swap-no", "swap", "heron.yaml", ...both, "--with", "elements/p10-same-body.yaml", ...from, "--labour", "60"],
+  [
+    "swap-yes",
+    "swap",
+    "heron.yaml",
+    ...both,
+    "--with",
+    "element P10 tall",
+    ...from,
+    "--labour",
+    "60",
+    "--stoppage",
+    "2000",
+  ],
+  [
+    "swap-yes-us",
+    "swap",
+    "heron.yaml",
+    ...both,
+    "--with",
+    "element P10 tall",
+    ...from,
+    "--units",
+    "us",
+    "--draws",
+    "50",
+  ],
+  ["swap-with-care", "swap", "heron.yaml", ...both, "--with", "elements/p30-coarser.yaml", "--draws", "50"],
+  ["swap-coarser", "swap", "heron.yaml", "--at", "fine filter", "--with", "element N80", ...from, "--draws", "0"],
+  [
+    "swap-cannot-say",
+    "swap",
+    "generator.yaml",
+    "--at",
+    "bowl filter B10",
+    "--with",
+    "element W10",
+    ...from,
+    "--draws",
+    "50",
+  ],
+  ["size", "size", "heron.yaml", ...from, "--labour", "60"],
+  [
+    "size-us",
+    "size",
+    "heron.yaml",
+    ...from,
+    "--stages",
+    "1",
+    "--bore",
+    "16 mm",
+    "--bore",
+    "3/4 in",
+    "--units",
+    "us",
+    "--rows",
+    "5",
+  ],
+  ["size-none", "size", "heron.yaml", ...from, "--stages", "1", "--parallel", "1", "--code", "9/5/0"],
+  ["size-cannot-say", "size", "crane.yaml", "dewatering.yaml", ...from, "--interval", "900 h", "-t", "-30 degC"],
+  ["remedy-starves", "remedy", "crane-narrow-hose.yaml", "--cost", "wider bore=120", "--cost", "larger element=45"],
+  ["remedy-us", "remedy", "heron-finer.yaml", "--units", "us"],
+  ["remedy-vent", "remedy", "lorry-blocked-vent.yaml"],
+  ["remedy-boils", "remedy", "workboat-winter-petrol.yaml"],
+  ["help-swap", "swap", "--help"],
+  ["help-size", "size", "--help"],
+  ["help-remedy", "remedy", "--help"],
+  ["missing-options", "swap", "heron.yaml"],
+  [
+    "bad-values",
+    "size",
+    "heron.yaml",
+    ...from,
+    "--stages",
+    "4",
+    "--bore",
+    "19",
+    "--rating",
+    "10 um",
+    "--code",
+    "15",
+    "--side",
+    "left",
+    "--labour",
+    "60 EUR",
+  ],
+  ["bad-cost", "remedy", "heron.yaml", "--cost", "wide bore=1", "--cost", "5"],
+  ["no-such-place", "swap", "heron.yaml", "--at", "prefilter C", "--with", "elements/p10-same-body.yaml"],
+  ["no-such-element", "swap", "heron.yaml", ...both, "--with", "element P01", "--fitted", "elment P25", ...from],
+  ["no-catalogue", "size", "heron.yaml", "--from", "elements.cvs"],
+  ["too-many-elements", "swap", "heron.yaml", ...both, "--with", "elements.csv"],
+  ["too-many-arrangements", "size", "heron.yaml", ...from, "--stages", "3", "--parallel", "8"],
+];
+
+function outcome(args: readonly string[]): string {
+  const { stdout, stderr, code } = thirstline(args, { folder: "demo" });
+  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
+  return `$ thirstline ${words.join(" ")}\nexit code ${code}\n--- standard output\n${stdout}--- standard error\n${stderr}---\n`;
+}
+
+if (refresh) {
+  test.each(transcripts)("%s is written anew, to be read line by line before it is taken in", (name, ...args) => {
+    writeFileSync(`${kept}${name}.txt`, outcome(args));
+    throw new Error("written; run again without REFRESH_EXPECTED to compare"); // a run that writes must not pass
+  });
+} else {
+  test.each(transcripts)("thirstline does what is kept: %s", (name, ...args) => {
+    expect(outcome(args)).toBe(readFileSync(`${kept}${name}.txt`, "utf8"));
+  });
+}
+
+test("every kept outcome belongs to a command line, and fits 80 columns", () => {
+  const names = readdirSync(kept);
+  expect(names.sort()).toEqual(transcripts.map(([name]) => `${name}.txt`).sort());
+  const wide = names
+    .flatMap((name) => readFileSync(`${kept}${name}`, "utf8").split("--- standard error")[0]?.split("\n") ?? [])
+    .filter((line) => [...line].length > 80 && !line.startsWith("$ "));
+  expect(wide).toEqual([]);
+});
+
+const UNITS = ["Pa", "m3/s", "m2/s", "kg/m3", "K", "m", "s", "1", "catalogue currency", "stated currency"];
+
+/** Where a number stands outside { value, unit }, a figure has no known unit, or a missing one no reason. */
+function strayFigures(value: unknown, path: string): string[] {
+  if (typeof value === "number") return [path];
+  if (typeof value !== "object" || value === null) return [];
+  if (!("value" in value))
+    return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
+  const { value: figure, unit, reason } = value as { value: unknown; unit?: unknown; reason?: unknown };
+  const known = typeof unit === "string" && UNITS.includes(unit);
+  return known && (typeof figure === "number") === (reason === undefined) ? [] : [path];
+}
+
+describe("thirstline ... --json", () => {
+  test.each<readonly string[]>([
+    ["swap", "heron.yaml", ...both, "--with", "element P10 tall", ...from, "--draws", "20", "--labour", "60"],
+    ["swap", "heron.yaml", ...both, "--with", "element W10", ...from, "--draws", "20", "--rating", "beta 75 at 4 um"],
+    ["swap", "dewatering.yaml", "--at", "felt pick-up filter", "--with", "element W10", ...from],
+    ["size", "heron.yaml", ...from, "--stages", "1", "--bore", "19 mm", "--rating", "beta 75 at 10 um"],
+    ["size", "heron.yaml", ...from, "--interval", "900 h"],
+    ["remedy", "crane-narrow-hose.yaml", "--cost", "wider bore=120"],
+    ["remedy", "lorry-blocked-vent.yaml"],
+    ["remedy", "workboat-winter-petrol.yaml"],
+  ])("%s %s puts every number into a value with its unit", (...args) => {
+    const { stdout, stderr } = thirstline([...args, "--json"], { folder: "demo" });
+    const parsed: { answers: { question: string }[] } = JSON.parse(stdout);
+    expect(parsed.answers.map(({ question }) => question)).toEqual([args[0]]);
+    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(stderr).toBe("");
+  });
+
+  test("size names its best arrangements whole", () => {
+    const { stdout } = thirstline(["size", "heron.yaml", ...from, "--stages", "1", "--json"], { folder: "demo" });
+    const parsed: { answers: { best: { cost: { stages: unknown; yearlyCost: unknown } } }[] } = JSON.parse(stdout);
+    expect(parsed.answers[0]?.best.cost).toMatchObject({
+      stages: [{ element: "element P30", count: { value: 1, unit: "1" } }],
+      yearlyCost: { value: expect.closeTo(216, 9), unit: "catalogue currency" },
+    });
+  });
+
+  test("faults of a catalogue come as JSON too, with line and column", () => {
+    const { stdout, code } = thirstline(["size", "heron.yaml", "--from", "-", "--json"], {
+      folder: "demo",
+      input: "name,drop,flow,viscosity\nA,2,200 L/h,2.5 mPa s\n",
+    });
+    const fault = { file: "standard input", line: 2, column: 3, path: "drop", code: "no unit", received: "2" };
+    expect(JSON.parse(stdout)).toEqual({ faults: [expect.objectContaining(fault)] });
+    expect(code).toBe(2);
+  });
+});
