@@ -48,9 +48,11 @@ export async function openSite(): Promise<Site> {
         if (["error", "warning"].includes(message.type())) complaints.push(`console: ${message.text()}`);
       });
       page.on("pageerror", (error) => complaints.push(`exception: ${error.message}`));
-      page.on("requestfailed", (request) =>
-        complaints.push(`request: ${request.url()} ${request.failure()?.errorText}`),
-      );
+      page.on("requestfailed", (request) => {
+        const why = request.failure()?.errorText;
+        // A page left while it still loads breaks off its own requests; nothing is wrong with those.
+        if (why !== "net::ERR_ABORTED") complaints.push(`request: ${request.url()} ${why}`);
+      });
       await page.goto(new URL(path, address).href);
       return { page, complaints };
     },

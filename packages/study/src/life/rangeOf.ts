@@ -1,5 +1,4 @@
 import { type BandEnd, life as followLife } from "@thirstline/core";
-import type { System } from "@thirstline/spec/system";
 import { factsOf, type LifeFacts } from "./factsOf.js";
 import { filtersOf } from "./filtersOf.js";
 import { assumedMakeOf, oneBetaOf } from "./Guess.js";
