@@ -3,6 +3,7 @@ export { type Ceiling, ceilings } from "./ceilings.js";
 export { cleaned, cleanedCircuit } from "./cleaned.js";
 export type { BankDescent, DescentEntry, LowPoint, PartDescent } from "./descent.js";
 export { KINETIC_FACTOR, kineticPressure } from "./descent.js";
+export { filterProfiles } from "./filterProfiles.js";
 export type { IntakeDescent, TankShare, Way } from "./Intake.js";
 export { type EndJudgement, type Grade, type Judgement, judge, LEAST_IN_HAND } from "./judge.js";
 export type { LimitName, Limits } from "./Limits.js";

@@ -1,4 +1,4 @@
-import { type DescentEntry, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
+import { filterProfiles, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
 import type { ElementRow } from "./LifeAnswer.js";
 import { restrictionsOf } from "./restrictionsOf.js";
 
@@ -24,16 +24,5 @@ export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment
 
 function dropsAt(model: SupplyModel, demand: number, restrictions: ReadonlyMap<string, number>): Map<string, number> {
   model.restrict(restrictions);
-  const { tanks, suction, delivery } = model.descent(demand);
-  const drops = new Map<string, number>();
-  const visit = (entries: readonly DescentEntry[]) => {
-    for (const entry of entries) {
-      if (entry.kind === "bank") entry.branches.forEach(visit);
-      else if (entry.profile.part.kind === "filter") drops.set(entry.profile.part.name ?? "", entry.profile.drop ?? 0);
-    }
-  };
-  for (const tank of tanks) visit(tank.descent);
-  visit(suction);
-  visit(delivery);
-  return drops;
+  return new Map(filterProfiles(model.descent(demand)).map(({ part, drop }) => [part.name ?? "", drop ?? 0]));
 }

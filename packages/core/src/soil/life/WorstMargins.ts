@@ -1,4 +1,4 @@
-import { type DescentEntry, marginsOf, SupplyModel } from "../../supply/index.js";
+import { filterProfiles, marginsOf, SupplyModel } from "../../supply/index.js";
 import type { LifeEnd, LifeGiven } from "./LifeKinds.js";
 
 /** The least of all margins at the worst point, as a share of its limit's own scale, and what it belongs to. */
@@ -88,23 +88,10 @@ function terminalsOf(terminals: ReadonlyMap<string, number>, model: SupplyModel,
     by: { kind: "terminal drop", element },
     margin: () => {
       let least = Infinity;
-      const { tanks, suction, delivery } = model.descent(demand);
-      for (const entries of [...tanks.map((tank) => tank.descent), suction, delivery]) {
-        forEachFilter(entries, (name, drop) => {
-          if (name === element) least = Math.min(least, 1 - drop / terminal);
-        });
+      for (const { part, drop } of filterProfiles(model.descent(demand))) {
+        if (part.name === element) least = Math.min(least, 1 - (drop ?? Infinity) / terminal);
       }
       return least;
     },
   }));
-}
-
-/** Every filter of a descent with its drop, Pa. */
-function forEachFilter(entries: readonly DescentEntry[], visit: (name: string, drop: number) => void): void {
-  for (const entry of entries) {
-    if (entry.kind === "bank") for (const branch of entry.branches) forEachFilter(branch, visit);
-    else if (entry.profile.part.kind === "filter") {
-      visit(entry.profile.part.name ?? "", entry.profile.drop ?? Infinity);
-    }
-  }
 }
