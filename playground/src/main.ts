@@ -1,7 +1,7 @@
 import "@fontsource-variable/atkinson-hyperlegible-next/index.css";
 import "@fontsource/atkinson-hyperlegible-mono/latin-400.css";
 import { examples } from "virtual:opening";
-import "./elements/bench-sheet.js";
+import "./elements/thirstline-page.js";
 import type { Example } from "./model/Example.js";
 import { trustedScript } from "./model/trustedScript.js";
 import { whenPainted } from "./model/whenPainted.js";
@@ -10,14 +10,14 @@ import { whenPainted } from "./model/whenPainted.js";
 const ferryFirst = (all: readonly Example[]): Example[] =>
   [...all].sort((a, b) => Number(b.file === "heron.yaml") - Number(a.file === "heron.yaml"));
 
-const sheet = document.createElement("bench-sheet");
-sheet.examples = ferryFirst(examples);
-document.body.append(sheet);
+const page = document.createElement("thirstline-page");
+page.examples = ferryFirst(examples);
+document.body.append(page);
 
 whenPainted()
   .then(() => import("virtual:examples"))
   .then((rest) => {
-    sheet.examples = ferryFirst(rest.examples);
+    page.examples = ferryFirst(rest.examples);
   });
 
 if (import.meta.env.PROD && "serviceWorker" in navigator) {

@@ -88,7 +88,9 @@ test("a step of the temperature slider reaches sentence and descent within a fra
   const { page } = await site.visit();
   await page.waitForLoadState("networkidle");
   const spent = await page.evaluate(async () => {
-    const sheet = document.querySelector("bench-sheet") as HTMLElement & { updateComplete: Promise<boolean> };
+    const sheet = document.querySelector("thirstline-page")?.shadowRoot?.querySelector("bench-sheet") as HTMLElement & {
+      updateComplete: Promise<boolean>;
+    };
     const root = sheet.shadowRoot
       ?.querySelector("place-controls")
       ?.shadowRoot?.querySelector("range-control")?.shadowRoot;

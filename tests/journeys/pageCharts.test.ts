@@ -82,7 +82,7 @@ test.concurrent.each([
   await box.blur();
   await page.waitForFunction(
     ([wanted]) => {
-      const sheet = document.querySelector("bench-sheet")?.shadowRoot;
+      const sheet = document.querySelector("thirstline-page")?.shadowRoot?.querySelector("bench-sheet")?.shadowRoot;
       const inputs = [...(sheet?.querySelector("place-controls")?.shadowRoot?.querySelectorAll("range-control") ?? [])];
       const texts = inputs.map(
         (one) => one.shadowRoot?.querySelector("quantity-field")?.shadowRoot?.querySelector("input")?.value ?? "",

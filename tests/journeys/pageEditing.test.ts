@@ -49,7 +49,11 @@ test.concurrent("a part's figure is changed in any unit, answered as by `check`,
   const due = said({ ...heron, suction: narrow });
   expect(due).toContain("starves");
   await page.waitForFunction(
-    (text) => document.querySelector("bench-sheet")?.shadowRoot?.querySelector(".sentence")?.textContent === text,
+    (text) =>
+      document
+        .querySelector("thirstline-page")
+        ?.shadowRoot?.querySelector("bench-sheet")
+        ?.shadowRoot?.querySelector(".sentence")?.textContent === text,
     due,
   );
   await press(page, "Undo");
@@ -95,8 +99,10 @@ test.concurrent("escape closes the editor and gives the keyboard back to the par
   await page.getByRole("heading", { name: "fine filter" }).waitFor({ state: "detached" });
   const focused = await page.evaluate(
     () =>
-      document.querySelector("bench-sheet")?.shadowRoot?.querySelector("fuel-path")?.shadowRoot?.activeElement
-        ?.textContent,
+      document
+        .querySelector("thirstline-page")
+        ?.shadowRoot?.querySelector("bench-sheet")
+        ?.shadowRoot?.querySelector("fuel-path")?.shadowRoot?.activeElement?.textContent,
   );
   expect(focused).toContain("fine filter");
 });

@@ -28,7 +28,11 @@ function said(file: string): string {
 
 const sentenceIs = (page: Page, text: string) =>
   page.waitForFunction(
-    (due) => document.querySelector("bench-sheet")?.shadowRoot?.querySelector(".sentence")?.textContent === due,
+    (due) =>
+      document
+        .querySelector("thirstline-page")
+        ?.shadowRoot?.querySelector("bench-sheet")
+        ?.shadowRoot?.querySelector(".sentence")?.textContent === due,
     text,
   );
 

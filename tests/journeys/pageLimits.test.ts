@@ -109,7 +109,10 @@ test.concurrent.each([320, 600, 1024, 2560])("at %i px wide nothing runs out of 
   await page.getByRole("button", { name: "Pin this" }).click();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
   const outside = await page.evaluate(() => {
-    const path = document.querySelector("bench-sheet")?.shadowRoot?.querySelector("fuel-path")?.shadowRoot;
+    const path = document
+      .querySelector("thirstline-page")
+      ?.shadowRoot?.querySelector("bench-sheet")
+      ?.shadowRoot?.querySelector("fuel-path")?.shadowRoot;
     const boxes = [...(path?.querySelectorAll(".name") ?? [])].map((one) => one.getBoundingClientRect());
     return boxes.filter(({ left, right }) => left < 0 || right > innerWidth).length;
   });

@@ -6,6 +6,8 @@ import { preview } from "vite";
 import { chromium } from "./chromium.mjs";
 
 const playground = fileURLToPath(new URL("../../playground", import.meta.url));
+/** Where the built page stands; another folder than its own lets two builds be tested side by side. */
+const built = process.env.PAGE_BUILT ?? `${playground}/dist`;
 
 /** A page under test and everything it has complained of so far. */
 interface VisitedPage {
@@ -33,8 +35,13 @@ export interface Site {
  * const { page, complaints } = await site.visit();
  */
 export async function openSite(): Promise<Site> {
-  if (!existsSync(`${playground}/dist/index.html`)) throw new Error('no built page: run "npm run build:page" first');
-  const server = await preview({ root: playground, logLevel: "silent", preview: { host: "127.0.0.1", port: 0 } });
+  if (!existsSync(`${built}/index.html`)) throw new Error('no built page: run "npm run build:page" first');
+  const server = await preview({
+    root: playground,
+    logLevel: "silent",
+    build: { outDir: built },
+    preview: { host: "127.0.0.1", port: 0 },
+  });
   const address = server.resolvedUrls?.local[0];
   if (address === undefined) throw new Error("the preview server has no local address");
   const browser = await playwright.launch(await chromium());

@@ -31,50 +31,32 @@ export const controlStyles = css`
 
 /** How the sheet is laid out. */
 export const sheetStyles = css`
-  :host { display: block; max-width: 1480px; margin: 0 auto; padding: 20px clamp(16px, 3.5vw, 56px) 64px; box-sizing: border-box; }
-  header { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: center; border-bottom: 2px solid var(--ink); padding-bottom: 12px; }
-  h1 { font-size: 1.15rem; margin: 0; font-weight: 750; letter-spacing: 0.01em; }
-  header > label { min-width: 0; max-width: 100%; }
-  header p { color: var(--soft); font-size: 0.95rem; flex: 1 1 16rem; }
+  :host { display: block; }
   .sentence { font-size: clamp(1.35rem, 0.9rem + 1.75vw, 2.15rem); line-height: 1.28; font-weight: 420; margin: 26px 0 18px; max-width: 44em; text-wrap: pretty; }
   .sentence .figure { font-weight: 720; white-space: nowrap; }
   .verdict { display: inline-block; font-size: 0.86rem; font-weight: 700; letter-spacing: 0.04em; margin: 20px 0 -20px; padding: 2px 10px;
-    border: 2px solid currentColor; border-radius: 4px; }
+    border: 2px solid currentColor; border-radius: 4px; align-self: start; }
   .verdict.starves { color: var(--limit); }
   .verdict.tight { border-style: dashed; }
   .verdict.unknown { border-style: dotted; }
-  main { display: flex; flex-direction: column; }
-  main > * { flex: none; }
-  .verdict { align-self: start; }
+  .sheet { display: flex; flex-direction: column; }
+  .sheet > * { flex: none; }
   @media screen and (max-width: 760px) {
     fuel-path, part-editor, .refusal { order: 1; }
     place-controls { order: 2; margin-top: 28px; }
-    .after, .desk { order: 3; }
-    .desk { margin-top: 28px; }
+    .after { order: 3; }
     .sentence { position: sticky; top: 0; z-index: 2; background: var(--paper); border-bottom: 1px solid var(--rule);
       margin: 20px -16px 12px; padding: 8px 16px 12px; font-size: 1.22rem; max-height: 45vh; overflow: auto; }
   }
   .block { margin-top: 36px; min-width: 0; }
-  footer { margin-top: 48px; border-top: 2px solid var(--ink); padding-top: 12px; font-size: 0.95rem; color: var(--soft); display: grid; gap: 6px; }
-  footer p { max-width: 80ch; }
-  .notice { display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; margin-top: 12px; font-size: 0.95rem; background: var(--wash);
-    padding: 6px 12px; border-radius: 4px; }
   .refusal { color: var(--limit); font-weight: 600; margin-top: 12px; }
-  .desk { display: flex; flex-wrap: wrap; gap: 8px; align-items: flex-start; margin-top: 12px; min-height: 44px; }
-  .desk file-desk { flex: 1 1 24rem; min-width: 0; }
   .halves { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr)); gap: 36px 48px; align-items: start; }
   .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-  .on-paper { display: none; }
   @media print {
-    :host { padding: 0; max-width: none; }
-    .no-print, cold-map, answer-figures, header > p { display: none !important; }
+    .no-print, cold-map, answer-figures { display: none !important; }
     .sentence { font-size: 1.6rem; margin: 8px 0 6px; max-width: none; }
     .block { margin-top: 6px; }
     .parts > summary { display: none; }
-    .on-paper { display: block; font-size: 0.64rem; line-height: 1.2; overflow-wrap: anywhere; margin-top: 8px; }
-    header { padding-bottom: 2px; }
     .verdict { margin: 8px 0 -6px; }
-    footer { margin-top: 8px; padding-top: 4px; font-size: 0.8rem; gap: 0; }
-    footer p { max-width: none; }
   }
 `;
