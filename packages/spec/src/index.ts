@@ -7,7 +7,7 @@ export { type ReadResult, readSystem } from "./read/readSystem.js";
 export { type FittingKind, fittingKinds } from "./schema/parts/fitting.js";
 export { type Surface, surfaces } from "./schema/parts/surface.js";
 export * from "./system.js";
-export { type KindName, kinds } from "./units/kinds.js";
+export { type Kind, type KindName, kinds } from "./units/kinds.js";
 export { type QuantityResult, quantity } from "./units/quantity.js";
 export type { QuantityFault } from "./units/quantityFault.js";
 export { type Spread, spreadQuantity } from "./units/spreadQuantity.js";

@@ -14,6 +14,7 @@ export {
 } from "./friction/index.js";
 export type { Setting } from "./law/index.js";
 export { type Line, line } from "./line.js";
+export type { Named } from "./Named.js";
 export { type Orifice, orifice } from "./orifice.js";
 export type { Part } from "./Part.js";
 export { FREE_FALL, type Rise, rise } from "./rise.js";
@@ -24,6 +25,9 @@ export {
   type ClothGeometry,
   clothGeometry,
   ehrhardt,
+  type ScreenFluid,
+  type ScreenLaw,
+  type ScreenLawName,
   screenLaws,
 } from "./screen/index.js";
 export { type Strainer, strainer } from "./strainer.js";

@@ -1,9 +1,13 @@
 /**
- * Where the regimes of a round line begin and end, as Reynolds numbers.
- * White, Fluid Mechanics (7th ed. 2011), sec. 6.1 (from memory): the flow stays laminar to about 2300; the Moody chart
- * and the Colebrook–White equation begin at 4000.
+ * Reynolds number up to which the flow in a round line stays laminar.
+ * @see White, Fluid Mechanics (7th ed. 2011), sec. 6.1 (from memory)
  */
 export const LAMINAR_END = 2300;
+
+/**
+ * Reynolds number from which the Moody chart and the Colebrook–White equation hold.
+ * @see White, Fluid Mechanics (7th ed. 2011), sec. 6.1 (from memory)
+ */
 export const TURBULENT_START = 4000;
 
 /** Largest relative roughness of the Moody chart (L. F. Moody, Trans. ASME 66 (1944) 671); beyond it no law is offered. */

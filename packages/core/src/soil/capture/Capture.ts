@@ -58,4 +58,5 @@ export interface UnknownCapture {
   readonly reason: NoCaptureReason;
 }
 
+/** How an element catches, or why nobody can say. */
 export type Capture = KnownCapture | UnknownCapture;

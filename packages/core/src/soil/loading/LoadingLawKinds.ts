@@ -9,6 +9,7 @@ export type CombinedLawName =
   | "intermediate-standard"
   | "cake-standard";
 
+/** Every blocking law, of one constant or two. */
 export type LoadingLawName = SingleLawName | CombinedLawName;
 
 /**
