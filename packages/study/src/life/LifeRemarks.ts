@@ -19,6 +19,8 @@ export type LifeCaution =
   | { readonly code: "capacity assumed"; readonly element: string }
   | { readonly code: "law assumed"; readonly element: string; readonly law: string }
   | { readonly code: "tests fit no law"; readonly element: string; readonly law: string; readonly why: string }
+  /** its flow test leaves the medium no linear part, and soil multiplies that part alone */
+  | { readonly code: "nothing to multiply"; readonly element: string }
   | { readonly code: "no capacity"; readonly element: string }
   | { readonly code: "capture unknown"; readonly element: string; readonly why: UnknownCapture["reason"] }
   | { readonly code: "capture"; readonly element: string; readonly caution: CaptureCaution }

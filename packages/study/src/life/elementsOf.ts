@@ -1,4 +1,12 @@
-import { absorberLaw, type Circuit, capacityPoint, type Filter, loadAtRatio, type SoilElement } from "@thirstline/core";
+import {
+  absorberLaw,
+  type Circuit,
+  capacityPoint,
+  type Filter,
+  loadAtRatio,
+  PLUGGED,
+  type SoilElement,
+} from "@thirstline/core";
 import type { Built, System, SystemFilter } from "@thirstline/spec/system";
 import { captureFor } from "./captureFor.js";
 import { efficiencyOf } from "./efficiencyOf.js";
@@ -67,10 +75,13 @@ function waterOn(
   if (!absorbs) return { separates };
   if (!filter.separation) cautions.push({ code: "absorbs all", element: filter.name });
   const { water } = absorbs;
-  const ratio =
-    "restriction" in absorbs
-      ? absorbs.restriction
-      : capacityPoint({ ...absorbs, soil: water }, part.medium.linear.middle).ratio;
+  const clean = part.medium.linear.middle;
+  if ("restriction" in absorbs) return { separates, swells: absorberLaw({ water, ratio: absorbs.restriction }) };
+  const ratio = clean > 0 ? capacityPoint({ ...absorbs, soil: water }, clean).ratio : Infinity;
+  if (ratio > PLUGGED) {
+    cautions.push({ code: "nothing to multiply", element: filter.name });
+    return { separates };
+  }
   return { separates, swells: absorberLaw({ water, ratio }) };
 }
 

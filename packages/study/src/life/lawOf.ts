@@ -7,6 +7,7 @@ import {
   type LoadingLaw,
   type LoadingPoint,
   lawConstants,
+  PLUGGED,
 } from "@thirstline/core";
 import type { SystemFilter } from "@thirstline/spec/system";
 import { areaOf, assumedMakeOf, type Guess } from "./Guess.js";
@@ -26,6 +27,10 @@ export function lawOf(filter: SystemFilter, part: Filter, guess: Guess, cautions
     cautions.push({ code: "no capacity", element: filter.name });
     return null;
   }
+  if (points.some(({ ratio }) => ratio > PLUGGED)) {
+    cautions.push({ code: "nothing to multiply", element: filter.name });
+    return null;
+  }
   if (assumedMakeOf(filter)) cautions.push({ code: "capacity assumed", element: filter.name });
   // A law of one constant goes by the test that went furthest.
   const used = points.slice(-lawConstants[name].length);
@@ -42,7 +47,11 @@ export function lawOf(filter: SystemFilter, part: Filter, guess: Guess, cautions
 function pointsOf(filter: SystemFilter, part: Filter, guess: Guess): LoadingPoint[] | null {
   const resistance = part.medium.linear.middle;
   const tests = [filter.lighterCapacityTest, filter.capacityTest].filter((test) => test !== undefined);
-  if (tests.length > 0) return tests.map((test) => capacityPoint(test, resistance));
+  if (tests.length > 0) {
+    return tests.map((test) =>
+      resistance > 0 ? capacityPoint(test, resistance) : { load: test.soil, ratio: Infinity },
+    );
+  }
   const make = assumedMakeOf(filter);
   const area = areaOf(filter);
   if (make === null || area === undefined) return null;

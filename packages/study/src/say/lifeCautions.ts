@@ -29,6 +29,9 @@ function textOf(caution: LifeCaution, units: UnitSystem): (names: string) => str
     case "tests fit no law":
       return (names) =>
         `no ${caution.law} law goes through what is known of ${names} (${caution.why}); taken not to plug`;
+    case "nothing to multiply":
+      return (names) =>
+        `the flow test of ${names} puts its whole drop down to body and inertia, none to the medium, so soil has nothing to multiply; taken not to plug. Two flows further apart would tell`;
     case "no capacity":
       return (names) => `neither a capacity test nor an area is stated of ${names}, so it never plugs in these figures`;
     case "capture unknown":

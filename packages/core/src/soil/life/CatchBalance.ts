@@ -35,6 +35,8 @@ export class CatchBalance {
   /** particles behind the suction side, and at the end of the path, over those in the tank, by size */
   readonly suctionShare = new Float64Array(binCount);
   readonly pathShare = new Float64Array(binCount);
+  /** particles where the tanks' paths join over those in the tanks, by size */
+  private readonly jointShare = new Float64Array(binCount);
   /** fuel that tank and path free of particles, over the demand, by size */
   private readonly cleared = new Float64Array(binCount);
   private readonly masses: Float64Array;
@@ -77,19 +79,22 @@ export class CatchBalance {
 
     const { suctionShare, pathShare, own, work } = this;
     work.at = 0;
+    // A tank fed backward takes of the mixture that the others make where they join.
+    const forward = tanks.reduce((sum, { flow }) => sum + Math.max(0, flow), 0);
     pathShare.fill(0);
     for (const { stops, flow } of tanks) {
       own.fill(1);
       catchAlong(stops, flow / total, own, work);
-      const share = flow / suctionFlow;
+      const share = Math.max(0, flow) / forward;
       for (let bin = 0; bin < binCount; bin++) {
         pathShare[bin] = (pathShare[bin] as number) + share * (own[bin] as number);
       }
     }
+    this.jointShare.set(pathShare);
     catchAlong(main.stops, main.flow / total, pathShare, work);
     suctionShare.set(pathShare);
     catchAlong(delivery, 1, pathShare, work);
-    this.balance(demand.burn / total, suctionFlow / total - 1);
+    this.balance(demand.burn / total, suctionFlow / total - 1, (forward - suctionFlow) / total);
   }
 
   /** How fast a filter catches soil, kg/s; 0 for one that is not followed. */
@@ -109,11 +114,16 @@ export class CatchBalance {
    *
    * @param burn share of the demand
    * @param toTank what relief sends back to the tank; what it sends to the pump's own inlet stays in the round
+   * @param backward what runs from the joint into a tank
    */
-  private balance(burn: number, toTank: number): void {
-    const { suctionShare, pathShare, cleared, tankShare, masses, work, rates } = this;
+  private balance(burn: number, toTank: number, backward: number): void {
+    const { jointShare, suctionShare, pathShare, cleared, tankShare, masses, work, rates } = this;
     for (let bin = 0; bin < binCount; bin++) {
-      const lost = burn + (1 - burn) * (1 - (pathShare[bin] as number)) + toTank * (1 - (suctionShare[bin] as number));
+      const lost =
+        burn +
+        (1 - burn) * (1 - (pathShare[bin] as number)) +
+        toTank * (1 - (suctionShare[bin] as number)) +
+        backward * (1 - (jointShare[bin] as number));
       cleared[bin] = lost;
       tankShare[bin] = this.held === "tank" ? 1 : burn / lost;
     }
