@@ -25,6 +25,7 @@ const ALLOWED: [string, string[]][] = [
       "temml",
       "idb",
       "@fontsource/stix-two-math",
+      "virtual:catalogue",
       "virtual:examples",
       "virtual:opening",
       "@fontsource-variable/atkinson-hyperlegible-next",

@@ -1,17 +1,11 @@
 import type { SystemFilter, SystemSpread } from "../system/index.js";
 
-/** Which way fuel goes through an element. */
-export type FlowDirection = "outside in" | "inside out";
-
 /** One element of a catalogue, in SI; what is left out was not stated. */
 export interface CatalogueElement {
   /** no two elements of a catalogue share it */
   readonly name: string;
   /** as it is when new and fitted the right way round; its name is the element's */
   readonly filter: SystemFilter;
-  /** thread or port by which it is held, as its maker writes it */
-  readonly thread?: string;
-  readonly direction?: FlowDirection;
   /** most flow its maker allows, m3/s */
   readonly mostFlow?: number;
   /** fuel it holds when full, m3 */

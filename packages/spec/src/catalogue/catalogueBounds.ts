@@ -8,4 +8,5 @@ export const catalogueBounds = {
   columns: 100,
   /** faults told */
   faults: 100,
+  tooMany: "more than 20000 elements; split the catalogue",
 } as const;

@@ -1,5 +1,6 @@
 import { nearest } from "../nearest.js";
 import { shown } from "../shown.js";
+import { splitHead } from "../table/splitHead.js";
 import { quantity } from "../units/quantity.js";
 
 /** Where a column's cells go in an element's data, as `elementBlock` reads it. */
@@ -70,9 +71,8 @@ const synonyms: Readonly<Record<string, string>> = {
  * @param betas how many columns of betas came before
  */
 export function columnOf(text: string, betas: number): Column | { readonly message: string } {
-  const [, head = "", unit = ""] = /^(.*?)\s*(?:[([]([^()[\]]*)[)\]])?$/s.exec(text.trim()) ?? [];
-  const name = head.trim().toLowerCase().replace(/\s+/g, " ");
-  const size = /^beta(?: at)? (.+)$/i.exec(head.trim())?.[1];
+  const { name, written, unit } = splitHead(text);
+  const size = /^beta(?: at)? (.+)$/i.exec(written)?.[1];
   if (size !== undefined) {
     const read = quantity(size, "betaSize");
     if ("fault" in read) return { message: read.fault.message };

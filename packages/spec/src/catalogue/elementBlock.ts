@@ -1,7 +1,7 @@
 import { also } from "../schema/also.js";
 import { block } from "../schema/block.js";
 import { given } from "../schema/given.js";
-import { choice, measured, plain, text } from "../schema/leaves/index.js";
+import { measured, plain, text } from "../schema/leaves/index.js";
 import { checkFilter } from "../schema/parts/checkFilter.js";
 import { toFilter } from "../schema/parts/filter.js";
 import { type FilterData, filterKeys } from "../schema/parts/filterKeys.js";
@@ -18,8 +18,6 @@ const elementKeys = block(
   {
     ...filterShape,
     name: text("a name", "element P10"),
-    thread: text("a thread or port", "M20x1.5").optional(),
-    "flow direction": choice("a flow direction", ["outside in", "inside out"]).optional(),
     "most flow": measured("flow", "a most flow").optional(),
     volume: measured("volume").optional(),
     price: plain({ words: "a price without its currency", least: 0, most: 1e7, example: 24.5 }).optional(),
@@ -32,7 +30,7 @@ export const elementBlock = also(elementKeys, (data, report) => checkFilter(data
 
 /** An element in SI, its spreads still to come. */
 export function toElement(data: z.output<typeof elementBlock>): Omit<CatalogueElement, "spreads"> {
-  const { name, thread, "flow direction": direction, "most flow": mostFlow, volume, price, labour } = data;
+  const { name, "most flow": mostFlow, volume, price, labour } = data;
   const filter = toFilter(data as FilterData, name);
-  return given({ name, filter, thread, direction, mostFlow, volume, price, labour });
+  return given({ name, filter, mostFlow, volume, price, labour });
 }

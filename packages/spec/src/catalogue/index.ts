@@ -1,4 +1,4 @@
-export type { CatalogueElement, FlowDirection } from "./CatalogueElement.js";
+export type { CatalogueElement } from "./CatalogueElement.js";
 export type { CatalogueResult } from "./CatalogueResult.js";
 export { catalogueBounds } from "./catalogueBounds.js";
 export { columnHeads } from "./columns.js";

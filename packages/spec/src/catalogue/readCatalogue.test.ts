@@ -36,14 +36,14 @@ P10,${ROW},M24x1.5,outside in,40 g,35 kPa,300 L/h,0.9 L,33,15 min,4,>1000`;
     const test = { flow: 200e-3 / 3600, dynamicViscosity: 3e-6 * 830, density: 830 };
     expect(element).toMatchObject({
       name: "P10",
-      thread: "M24x1.5",
-      direction: "outside in",
       mostFlow: 300e-3 / 3600,
       volume: 0.9e-3,
       price: 33,
       labour: 900,
       spreads: [],
       filter: {
+        thread: "M24x1.5",
+        direction: "outside in",
         medium: { by: "flow test", points: [{ drop: 2000, flow: expect.closeTo(test.flow, 18) }] },
         capacityTest: { soil: 0.04, rise: 35e3, density: 830 },
         betas: [

@@ -1,5 +1,6 @@
+import { decodeTable } from "../table/decodeTable.js";
 import type { CatalogueResult } from "./CatalogueResult.js";
-import { decodeText } from "./decodeText.js";
+import { catalogueBounds } from "./catalogueBounds.js";
 import { readCsv } from "./readCsv.js";
 import { readYaml } from "./readYaml.js";
 
@@ -18,7 +19,8 @@ import { readYaml } from "./readYaml.js";
  * readCatalogue("name,drop,flow,viscosity\nP10,2 kPa,200 L/h,2.5 mPa s", { file: "elements.csv" })
  */
 export function readCatalogue(given: string | Uint8Array, { file }: { readonly file: string }): CatalogueResult {
-  const decoded = decodeText(given, file);
+  const what = `a catalogue of ${catalogueBounds.rows} elements needs less`;
+  const decoded = decodeTable(given, file, catalogueBounds, what);
   if ("fault" in decoded) return { faults: [decoded.fault] };
   const { text } = decoded;
   const isYaml = /\.(ya?ml|json)$/i.test(file) || /^(\s*#[^\n]*\n)*\s*(\{|format *:|elements *:)/.test(text);

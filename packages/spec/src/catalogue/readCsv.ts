@@ -1,29 +1,22 @@
-import type { Fault } from "../read/Fault.js";
 import type { RawFault } from "../read/RawFault.js";
 import { shown } from "../shown.js";
+import { type CsvRow, csvRows } from "../table/csvRows.js";
+import { placeFaults } from "../table/placeFaults.js";
+import { separatorOf } from "../table/separatorOf.js";
+import type { TableFault } from "../table/TableFault.js";
 import type { CatalogueElement } from "./CatalogueElement.js";
 import type { CatalogueResult } from "./CatalogueResult.js";
 import { catalogueBounds } from "./catalogueBounds.js";
 import { type Column, columnHeads, columnOf } from "./columns.js";
-import { type CsvRow, csvRows } from "./csvRows.js";
 import { dataOf } from "./dataOf.js";
 import { readElement } from "./readElement.js";
 import { sameName } from "./sameName.js";
 
-/** A fault with its offset into the text. */
-interface Placed {
-  readonly at: number;
-  readonly path: string;
-  readonly code: string;
-  readonly received: string | null;
-  readonly message: string;
-}
-
 /** Reads a catalogue that is a table. */
 export function readCsv(text: string, file: string): CatalogueResult {
-  const { rows, faults: broken } = csvRows(text, separatorOf(text));
+  const { rows, faults: broken } = csvRows(text, separatorOf(text), catalogueBounds);
   const [head, ...body] = rows;
-  const placed: Placed[] = broken.map((one) => ({ ...one, path: "", received: null }));
+  const placed: TableFault[] = [...broken];
   if (!head) {
     const message =
       "nothing in the file; a catalogue begins with a row of column heads such as name,drop,flow,viscosity";
@@ -35,17 +28,10 @@ export function readCsv(text: string, file: string): CatalogueResult {
   }
   // With a bad head or broken cells every row would be at fault for it again.
   const elements = placed.length > 0 ? [] : elementsOf(body, columns, placed);
-  return placed.length > 0 ? { faults: told(placed, text, file) } : { elements };
+  return placed.length > 0 ? { faults: placeFaults(placed, text, file, catalogueBounds) } : { elements };
 }
 
-/** Comma, semicolon or tab: whichever the head has most of; a comma where it has none. */
-function separatorOf(text: string): string {
-  const [head = ""] = text.replace(/^(\s*#[^\n]*\n|\s*\n)+/, "").split("\n", 1);
-  const count = (separator: string) => head.split(separator).length - 1;
-  return [",", ";", "\t"].reduce((most, one) => (count(one) > count(most) ? one : most));
-}
-
-function columnsOf({ cells, starts }: CsvRow, placed: Placed[]): Column[] {
+function columnsOf({ cells, starts }: CsvRow, placed: TableFault[]): Column[] {
   const at = (place: number) => starts[place] ?? 0;
   const fault = (place: number, code: string, message: string) =>
     placed.push({ at: at(place), path: "", code, received: cells[place] ?? null, message });
@@ -71,7 +57,7 @@ function columnsOf({ cells, starts }: CsvRow, placed: Placed[]): Column[] {
   return columns;
 }
 
-function elementsOf(body: readonly CsvRow[], columns: readonly Column[], placed: Placed[]): CatalogueElement[] {
+function elementsOf(body: readonly CsvRow[], columns: readonly Column[], placed: TableFault[]): CatalogueElement[] {
   const names = new Set<string>();
   const elements: CatalogueElement[] = [];
   for (const row of body) {
@@ -101,7 +87,7 @@ function once(faults: readonly RawFault[]): RawFault[] {
 }
 
 /** A fault at the cell its path comes from: of a block that lacks something, at the nearest cell of that block. */
-function placedIn(row: CsvRow, columns: readonly Column[], fault: RawFault): Placed {
+function placedIn(row: CsvRow, columns: readonly Column[], fault: RawFault): TableFault {
   const path = fault.path.map(String);
   const shared = columns.map((column) => {
     const own = column.path.map(String);
@@ -130,20 +116,4 @@ function headOf(path: readonly string[]): string {
     return "path" in column && column.path.map(String).join() === path.join();
   });
   return head ?? path.filter((step) => !/^\d+$/.test(step)).join(" ");
-}
-
-function told(placed: readonly Placed[], text: string, file: string): Fault[] {
-  const lines = [0];
-  for (let at = text.indexOf("\n"); at !== -1; at = text.indexOf("\n", at + 1)) lines.push(at + 1);
-  const faults = [...placed]
-    .sort((left, right) => left.at - right.at)
-    .map(({ at, ...rest }): Fault => {
-      const line = lines.findLastIndex((start) => start <= at);
-      return { file, line: line + 1, column: at - (lines[line] ?? 0) + 1, ...rest };
-    });
-  if (faults.length <= catalogueBounds.faults) return faults;
-  const { line, column } = faults[catalogueBounds.faults] as Fault;
-  const message = "more faults follow; put right the ones above first";
-  const more = { file, line, column, path: "", code: "more faults", received: null, message };
-  return [...faults.slice(0, catalogueBounds.faults), more];
 }

@@ -1,16 +1,22 @@
 import { decode } from "../read/decode.js";
 import type { Fault } from "../read/Fault.js";
-import { catalogueBounds } from "./catalogueBounds.js";
+import type { TableBounds } from "./TableBounds.js";
 
-/** The text of a catalogue, or why there is none; line by line, so that the reader of system files can do it. */
-export function decodeText(given: string | Uint8Array, file: string): { text: string } | { fault: Fault } {
+/**
+ * The text of a table's file, or why there is none; line by line, so that the reader of system files can do it.
+ *
+ * @param what the table is, for its faults, such as "a catalogue of 20000 elements needs less"
+ */
+export function decodeTable(
+  given: string | Uint8Array,
+  file: string,
+  bounds: Pick<TableBounds, "bytes">,
+  what: string,
+): { text: string } | { fault: Fault } {
   const fault = (code: string, line: number, message: string) => ({
     fault: { file, line, column: 1, path: "", code, received: null, message },
   });
-  if (given.length > catalogueBounds.bytes) {
-    const most = `${catalogueBounds.bytes / 1024 / 1024} MB`;
-    return fault("too large", 1, `more than ${most}; a catalogue of ${catalogueBounds.rows} elements needs less`);
-  }
+  if (given.length > bounds.bytes) return fault("too large", 1, `more than ${bounds.bytes / 1024 / 1024} MB; ${what}`);
   if (typeof given === "string") return { text: given.replace(/^\ufeff/, "") };
   const pieces: string[] = [];
   let line = 1;

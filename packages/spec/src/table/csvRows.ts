@@ -1,16 +1,10 @@
-import { catalogueBounds } from "./catalogueBounds.js";
+import type { TableBounds } from "./TableBounds.js";
+import type { TableFault } from "./TableFault.js";
 
 /** One row: its cells, and where each begins in the text. */
 export interface CsvRow {
   readonly cells: readonly string[];
   readonly starts: readonly number[];
-}
-
-/** Why a text is no table. */
-export interface CsvFault {
-  readonly at: number;
-  readonly code: string;
-  readonly message: string;
 }
 
 /**
@@ -20,12 +14,17 @@ export interface CsvFault {
  *
  * @param text of the file
  * @param separator the one character between cells
+ * @param bounds how many rows, and faults, there may be
  */
-export function csvRows(text: string, separator: string): { rows: CsvRow[]; faults: CsvFault[] } {
+export function csvRows(
+  text: string,
+  separator: string,
+  bounds: TableBounds,
+): { rows: CsvRow[]; faults: TableFault[] } {
   const rows: CsvRow[] = [];
-  const faults: CsvFault[] = [];
+  const faults: TableFault[] = [];
   let at = 0;
-  while (at < text.length && faults.length <= catalogueBounds.faults) {
+  while (at < text.length && faults.length <= bounds.faults) {
     if (rows.length === 0 && text[at] === "#") {
       at = afterLine(text, at);
       continue;
@@ -33,16 +32,19 @@ export function csvRows(text: string, separator: string): { rows: CsvRow[]; faul
     const row = rowAt(text, at, separator, faults);
     at = row.end;
     if (row.cells.length === 1 && row.cells[0] === "") continue;
-    if (rows.length > catalogueBounds.rows) {
-      const message = `more than ${catalogueBounds.rows} elements; split the catalogue`;
-      return { rows, faults: [...faults, { at: row.starts[0] ?? 0, code: "too many", message }] };
+    if (rows.length > bounds.rows) {
+      return { rows, faults: [...faults, plainFault(row.starts[0] ?? 0, "too many", bounds.tooMany)] };
     }
     rows.push({ cells: row.cells, starts: row.starts });
   }
   return { rows, faults };
 }
 
-function rowAt(text: string, from: number, separator: string, faults: CsvFault[]) {
+function plainFault(at: number, code: string, message: string): TableFault {
+  return { at, path: "", code, received: null, message };
+}
+
+function rowAt(text: string, from: number, separator: string, faults: TableFault[]) {
   const cells: string[] = [];
   const starts: number[] = [];
   let at = from;
@@ -56,25 +58,25 @@ function rowAt(text: string, from: number, separator: string, faults: CsvFault[]
   }
 }
 
-function plainCell(text: string, from: number, separator: string, faults: CsvFault[]) {
+function plainCell(text: string, from: number, separator: string, faults: TableFault[]) {
   let end = from;
   while (end < text.length && text[end] !== separator && text[end] !== "\n" && text[end] !== "\r") end += 1;
   const cell = text.slice(from, end);
   // An inch sign after a figure is common; a quote that opens in the middle is a slip that swallows what follows.
   if (cell.includes('"') && !/\d"+$/.test(cell.trim())) {
     const message = 'a quotation mark in the middle of a cell; put the whole cell in quotes and double the mark: ""';
-    faults.push({ at: from, code: "stray quote", message });
+    faults.push(plainFault(from, "stray quote", message));
   }
   return { text: cell.trim(), end };
 }
 
-function quotedCell(text: string, from: number, separator: string, faults: CsvFault[]) {
+function quotedCell(text: string, from: number, separator: string, faults: TableFault[]) {
   let at = from + 1;
   let cell = "";
   for (;;) {
     const close = text.indexOf('"', at);
     if (close === -1) {
-      faults.push({ at: from, code: "open quote", message: "the quotation mark that opens here is never closed" });
+      faults.push(plainFault(from, "open quote", "the quotation mark that opens here is never closed"));
       return { text: cell, end: text.length };
     }
     cell += text.slice(at, close);
@@ -87,11 +89,7 @@ function quotedCell(text: string, from: number, separator: string, faults: CsvFa
   }
   while (text[at] === " ") at += 1;
   if (at < text.length && text[at] !== separator && text[at] !== "\n" && text[at] !== "\r") {
-    faults.push({
-      at,
-      code: "after quote",
-      message: "text after a closing quotation mark; put the whole cell in quotes",
-    });
+    faults.push(plainFault(at, "after quote", "text after a closing quotation mark; put the whole cell in quotes"));
     at = plainCell(text, at, separator, []).end;
   }
   return { text: cell.trim(), end: at };

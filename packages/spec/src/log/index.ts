@@ -1,0 +1,11 @@
+export type { LogEntry, LogEvent } from "./LogEntry.js";
+export { logBounds, yardBounds } from "./logBounds.js";
+export type { LogColumn } from "./logForm.js";
+export { logLines, newLogHead } from "./logLines.js";
+export { meterFault } from "./meterFault.js";
+export { type LogResult, readLog } from "./readLog.js";
+export { type LogNoteResult, readLogNote } from "./readLogNote.js";
+export { readMachines } from "./readMachines.js";
+export { readShelf } from "./readShelf.js";
+export type { YardResult } from "./readYard.js";
+export type { ShelfPart, Stakes, YardMachine } from "./YardMachine.js";

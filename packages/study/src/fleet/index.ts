@@ -1,0 +1,16 @@
+export { dateOf, dayOf } from "./day.js";
+export type {
+  FleetAnswer,
+  FleetCaution,
+  FleetElement,
+  FleetEntry,
+  FleetGroup,
+  FleetLimit,
+  FleetPart,
+  FleetRate,
+  FleetReason,
+  LimitDue,
+} from "./FleetAnswer.js";
+export type { FleetMachine, FleetOptions, KnownChange } from "./FleetMachine.js";
+export { fleet } from "./fleet.js";
+export { fleetCalendar } from "./fleetCalendar.js";

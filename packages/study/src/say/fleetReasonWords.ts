@@ -1,0 +1,52 @@
+import type { FleetCaution, FleetReason } from "../fleet/FleetAnswer.js";
+import { lifeReasonWords } from "./lifeReasonWords.js";
+import { namesWords } from "./namesWords.js";
+import { quantity } from "./quantity.js";
+import type { UnitSystem } from "./units.js";
+import { plain } from "./words.js";
+
+/** What cannot be told of a machine, as a clause that names what would settle it. */
+export function fleetReasonWords(reason: FleetReason): string {
+  switch (reason.code) {
+    case "file at fault":
+      return "its system file is at fault or missing";
+    case "log at fault":
+      return `line ${reason.line} of the log, which is of it, is at fault`;
+    case "log dated ahead":
+      return `the log has a row of it on ${reason.date}, after today; correct the day`;
+    case "runs backwards":
+      return `its ${reason.meter === "hours" ? "hour" : "distance"} meter runs backwards on ${reason.date}; correct the figure, or note the new meter`;
+    case "no such element":
+      return `the log says "changed ${reason.element}", and it has no such element; it has ${namesWords(reason.known)}`;
+    case "no filter":
+      return "no filter stands open in its path";
+    case "no interval":
+      return 'its manual\'s interval is not stated (under "service" of its system file)';
+    case "last change unknown":
+      return `when ${namesWords(reason.elements)} was last changed is not known; put it into the log as "changed all" with its day`;
+    case "hours unknown":
+      return `how many hours it runs is not known; log two readings of its hour meter two weeks apart, or state its duty`;
+    case "distance unknown":
+      return `how far it goes is not known; log two readings of its distance meter two weeks apart, or state its distance a year`;
+    case "no answer":
+      return reason.message;
+  }
+}
+
+/** What an entry rests on, as a clause. */
+export function fleetCautionWords(caution: FleetCaution, units: UnitSystem): string {
+  switch (caution.code) {
+    case "restriction not followed":
+      return `the restriction is not predicted: ${caution.reasons.map((one) => plain(lifeReasonWords(one, units))).join(", and ")}`;
+    case "starves clean":
+      return "a limit is broken with new elements already, at the worst of its duty, which no change of theirs mends: thirstline check says what costs so much";
+    case "gauge at the change limit":
+      return `the gauge showed ${quantity(caution.value, "vacuum", units)}, and the limit at change is ${quantity(caution.limit, "vacuum", units)}`;
+    case "gauge over the clean limit":
+      return `with elements nearly new the gauge showed ${quantity(caution.value, "vacuum", units)}, over the clean limit of ${quantity(caution.limit, "vacuum", units)}: before changing them again look for a kinked line, a closed cock or a blocked vent`;
+    case "gauge not used":
+      return "a gauge reading is not used: there is no limit to hold it against";
+    case "stood still":
+      return "it stood still between the last readings, so only the calendar counts; read its hour meter when it runs again";
+  }
+}
