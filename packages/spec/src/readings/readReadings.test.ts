@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { formatFault } from "../read/formatFault.js";
 import { readingsForm } from "./readingsForm.js";
 import { readReadings } from "./readReadings.js";
-import { typedReadings } from "./typedReading.js";
+import { typedReadings } from "./typedReadings.js";
 
 const demo = new URL("../../demo/readings/", import.meta.url);
 const file = "r.csv";

@@ -29,7 +29,7 @@ type Figures = { [Key in (typeof pieces)[number]["key"] | "load" | "date"]?: num
  * typedReading("11450 h, 14 kPa, 100 %, 12 degC", 1)
  * typedReading("2026-03-02, vacuum 4 inHg, feed 45 kPa, changed", 2)
  */
-export function typedReading(
+function typedReading(
   text: string,
   row: number,
 ): { readonly reading: GaugeReading } | { readonly messages: readonly string[] } {
