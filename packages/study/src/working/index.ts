@@ -1,0 +1,12 @@
+export type { Asked } from "./Asked.js";
+export type { Formula, FormulaSymbol } from "./Formula.js";
+export { type FormulaTopic, formulas, formulaTopics } from "./formulas/index.js";
+export { figureOfKey, keysOf } from "./leaves/figureOfKey.js";
+export type { Leaf } from "./leaves/Leaf.js";
+export { leafAt, leavesOf, type WorkedQuestion } from "./leaves/leafAt.js";
+export { evaluateWithUnits } from "./maths/evaluate.js";
+export { formulaTex, letterTex } from "./maths/formulaTex.js";
+export { shownFormula, shownLetter, shownWithValues } from "./maths/shownFormula.js";
+export { AGREEMENT, type Miss, type Proof, proofOf, stepsBefore } from "./proof.js";
+export type { Check, Input, Origin, PartPath, Step, Working } from "./Step.js";
+export { type FigureListed, figuresOf, isFigure, workingOf } from "./workingOf.js";

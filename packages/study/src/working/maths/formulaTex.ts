@@ -1,0 +1,92 @@
+import type { Formula } from "../Formula.js";
+import { greek } from "./greek.js";
+import type { ExpressionNode } from "./mathjs.js";
+import { parseFormula } from "./parseFormula.js";
+
+/**
+ * A formula for a typesetter: its result, an equals sign and its text, in TeX's mathematical notation.
+ *
+ * Products are written without a sign, quotients as fractions; a letter that goes over several values has an index.
+ *
+ * @example
+ * formulaTex(reynolds) // "\\mathrm{Re} = \\frac{4 \\, \\left|Q\\right|}{\\pi \\, D \\, \\nu}"
+ */
+export function formulaTex({ text, result }: Pick<Formula, "text" | "result">): string {
+  return `${letterTex(result.letter)} = ${texOf(parseFormula(text), 0)}`;
+}
+
+/** A letter for a typesetter: "rho_15" is "\\varrho_{15}", "Re" is upright. */
+export function letterTex(letter: string): string {
+  const [base = "", ...index] = letter.split("_");
+  const known = greek[base]?.tex;
+  const shown = known ?? (base === "dp" ? "\\Delta p" : base.length > 1 ? `\\mathrm{${base}}` : base);
+  return index.length === 0 ? shown : `${shown}_{${index.join("\\mathrm{,}")}}`;
+}
+
+/** How tightly each operation binds; what binds less than its surroundings is put in brackets. */
+const BINDING: Readonly<Record<string, number>> = { "+": 1, "-": 1, "*": 2, "/": 2, "^": 4 };
+
+function texOf(node: ExpressionNode, around: number): string {
+  switch (node.type) {
+    case "ParenthesisNode":
+      return node.content ? texOf(node.content, around) : "";
+    case "ConstantNode":
+      return numberTex(String(node.value));
+    case "SymbolNode":
+      return letterTex(node.name ?? "");
+    case "FunctionNode":
+      return functionTex(node);
+    default:
+      return operatorTex(node, around);
+  }
+}
+
+function numberTex(text: string): string {
+  const [digits = "", exponent] = text.split("e");
+  return exponent === undefined ? digits : `${digits} \\cdot 10^{${Number(exponent)}}`;
+}
+
+function operatorTex({ op = "", args = [] }: ExpressionNode, around: number): string {
+  const [left, right] = args;
+  if (!left) return "";
+  const own = BINDING[op] ?? 0;
+  const bracketed = (text: string) => (own < around ? `\\left(${text}\\right)` : text);
+  // A sign in front binds as a product does.
+  if (!right) return around > 2 ? `\\left(${op}${texOf(left, 3)}\\right)` : `${op}${texOf(left, 3)}`;
+  switch (op) {
+    case "/":
+      return `\\frac{${texOf(left, 0)}}{${texOf(right, 0)}}`;
+    case "^":
+      return `${texOf(left, 5)}^{${texOf(right, 0)}}`;
+    case "*":
+      return bracketed(`${texOf(left, own)} ${isNumber(right) ? "\\cdot" : "\\,"} ${texOf(right, own + 0.5)}`);
+    default:
+      return bracketed(`${texOf(left, own)} ${op} ${texOf(right, op === "-" ? own + 0.5 : own)}`);
+  }
+}
+
+function isNumber(node: ExpressionNode): boolean {
+  if (node.type === "OperatorNode") return node.args?.[0] !== undefined && isNumber(node.args[0]);
+  return node.type === "ConstantNode";
+}
+
+function functionTex({ fn, args = [] }: ExpressionNode): string {
+  const name = typeof fn === "string" ? fn : (fn?.name ?? "");
+  const inside = args.map((one) => texOf(one, 0)).join(", ");
+  switch (name) {
+    case "sqrt":
+      return `\\sqrt{${inside}}`;
+    case "abs":
+      return `\\left|${inside}\\right|`;
+    case "sum":
+      return `\\sum_i ${args[0] ? texOf(args[0], 2) : ""}`;
+    case "log":
+      return `\\ln\\left(${inside}\\right)`;
+    case "log10":
+      return `\\log_{10}\\left(${inside}\\right)`;
+    case "sign":
+      return `\\mathrm{sign}\\left(${inside}\\right)`;
+    default:
+      return `\\${name}\\left(${inside}\\right)`;
+  }
+}

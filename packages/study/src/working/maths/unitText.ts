@@ -1,0 +1,9 @@
+/** A unit as the parser writes it: "kg/m3" is "kg/m^3", "1/m3" is "m^-3"; "" for a pure number. */
+export function unitText(unit: string): string {
+  if (unit === "1") return "";
+  const [over = "", under] = unit.split("/");
+  const powers = (text: string) => text.replace(/([A-Za-z])(\d)/g, "$1^$2");
+  if (over === "1")
+    return powers(under ?? "").replace(/^([A-Za-z]+)(\^(\d+))?$/, (_, name, __, power = "1") => `${name}^-${power}`);
+  return under === undefined ? powers(over) : `${powers(over)}/${powers(under)}`;
+}

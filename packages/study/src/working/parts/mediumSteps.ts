@@ -1,0 +1,200 @@
+import { type Band, type Filter, fibreLaws } from "@thirstline/core";
+import type { SystemFilter, SystemMedium } from "@thirstline/spec/system";
+import { fibreResistance, geometricMean, ratingResistance } from "../formulas/estimates.js";
+import { higherResistance, lowerResistance } from "../formulas/fibres.js";
+import * as formulas from "../formulas/filters.js";
+import type { Step } from "../Step.js";
+import { fromSource, inWords, worked } from "../worked.js";
+import { fibrePermeability } from "./fibreSteps.js";
+import { ofPart, type PartScene } from "./PartScene.js";
+
+type FilterScene = PartScene<SystemFilter>;
+
+/** Resistance of the clean medium at an end of what is known of it. */
+export function resistanceOf(given: FilterScene, medium: Filter["medium"], end: keyof Band): Step {
+  const { scene, path } = given;
+  return scene.step(`resistance ${JSON.stringify(path)} ${end}`, () => ({
+    ...resistanceBy(given, given.part.medium, end),
+    value: medium.linear[end],
+    part: path,
+  }));
+}
+
+function resistanceBy(given: FilterScene, medium: SystemMedium, end: keyof Band): Step {
+  switch (medium.by) {
+    case "flow test":
+      return testedResistance(given, medium);
+    case "medium":
+      return worked(formulas.geometryResistance, {
+        ...sheetOf(given, "medium", medium),
+        k: ofPart(given, "medium.permeability", { name: "permeability", value: medium.permeability, unit: "m2" }),
+      });
+    case "air test":
+      return airTested(given, medium);
+    case "rating":
+      return rated(given, medium, end);
+    case "fibre":
+      return ofFibres(given, medium, end);
+  }
+}
+
+/** Area and thickness of a medium as they stand under a key of the file. */
+function sheetOf(given: FilterScene, key: string, sheet: { readonly area: number; readonly thickness: number }) {
+  return {
+    t: ofPart(given, `${key}.thickness`, {
+      name: "thickness of the medium",
+      value: sheet.thickness,
+      unit: "m",
+      kind: "bore",
+    }),
+    A: ofPart(given, `${key}.area`, { name: "area of the medium", value: sheet.area, unit: "m2", kind: "area" }),
+  };
+}
+
+type FlowTest = Extract<SystemMedium, { by: "flow test" }>;
+
+/** The test's fluid and points, the smaller flow first. */
+function testOf(given: FilterScene, { points, dynamicViscosity, density }: FlowTest) {
+  const point = (at: number, key: "drop" | "flow") => {
+    const unit =
+      key === "drop" ? ({ unit: "Pa", kind: "pressure" } as const) : ({ unit: "m3/s", kind: "flow" } as const);
+    const value = points[at]?.[key] ?? Number.NaN;
+    return ofPart(given, `flow test[${at}].${key}`, { name: `${key} in the test`, value, ...unit });
+  };
+  const name = "dynamic viscosity of the test fluid";
+  return {
+    point,
+    mu: ofPart(given, "flow test[0].viscosity", {
+      name,
+      value: dynamicViscosity,
+      unit: "Pa s",
+      kind: "dynamic viscosity",
+    }),
+    rho: ofPart(given, "flow test[0].density", {
+      name: "density of the test fluid",
+      value: density ?? Number.NaN,
+      unit: "kg/m3",
+      kind: "density",
+    }),
+  };
+}
+
+function testedResistance(given: FilterScene, medium: FlowTest): Step {
+  const { point, mu } = testOf(given, medium);
+  if (medium.points.length < 2)
+    return worked(formulas.onePointResistance, { dp: point(0, "drop"), mu, Q: point(0, "flow") });
+  const rest = leftByRounding(medium);
+  if (rest.linear) return fromRounding("resistance of the clean medium", "1/m3");
+  const s = rest.slope ? fromRounding("slope of drop over flow", "Pa s2/m6") : slopeOf(given, medium);
+  return worked(formulas.twoPointResistance, { dp_1: point(0, "drop"), Q_1: point(0, "flow"), s, mu });
+}
+
+function slopeOf(given: FilterScene, medium: FlowTest): Step {
+  const { point } = testOf(given, medium);
+  return worked(formulas.testSlope, {
+    dp_1: point(0, "drop"),
+    Q_1: point(0, "flow"),
+    dp_2: point(1, "drop"),
+    Q_2: point(1, "flow"),
+  });
+}
+
+/** A term smaller than this share of the drop is a difference of nearly equal figures, and tells of rounding only. */
+const ROUNDING = 1e-6;
+
+/** Which term of a test of two points is all but nothing: the points lie on a straight line, or on a parabola. */
+function leftByRounding({ points: [slow, fast] }: FlowTest): { readonly linear: boolean; readonly slope: boolean } {
+  if (!slow || !fast) return { linear: false, slope: false };
+  const [first, second] = [slow.drop / slow.flow, fast.drop / fast.flow];
+  const start = first - ((second - first) / (fast.flow - slow.flow)) * slow.flow;
+  return { linear: Math.abs(start) < ROUNDING * first, slope: Math.abs(second - first) < ROUNDING * first };
+}
+
+function fromRounding(name: string, unit: string): Step {
+  return inWords("the tested points leave nothing of it but rounding", { name, value: 0, unit });
+}
+
+/** Quadratic term of the medium; null where it has none. */
+export function quadraticOf(given: FilterScene, medium: Filter["medium"]): Step | null {
+  const stated = given.part.medium;
+  const value = medium.quadratic;
+  if (value === 0) return null;
+  if (stated.by === "medium" && stated.inertia !== undefined) {
+    const name = "inertial coefficient";
+    const beta = ofPart(given, "medium.inertia", { name, value: stated.inertia, unit: "1/m" });
+    return worked(formulas.geometryQuadratic, { ...sheetOf(given, "medium", stated), beta }, { value });
+  }
+  if (stated.by !== "flow test") return null;
+  if (leftByRounding(stated).slope)
+    return { ...fromRounding("quadratic term of the medium and its body", "1/m4"), value };
+  return worked(formulas.testQuadratic, { s: slopeOf(given, stated), rho: testOf(given, stated).rho }, { value });
+}
+
+function airTested(given: FilterScene, medium: Extract<SystemMedium, { by: "air test" }>): Step {
+  const key = "air test";
+  return worked(formulas.airTestResistance, {
+    S: ofPart(given, `${key}.area`, { name: "area of the sample", value: medium.sampleArea, unit: "m2", kind: "area" }),
+    dp: ofPart(given, `${key}.pressure`, {
+      name: "pressure of the air",
+      value: medium.pressure,
+      unit: "Pa",
+      kind: "pressure",
+    }),
+    mu_a: fromSource("handbook value at 20 °C, from memory", {
+      name: "viscosity of air",
+      value: 1.81e-5,
+      unit: "Pa s",
+      kind: "dynamic viscosity",
+    }),
+    Q: ofPart(given, `${key}.flow`, { name: "air through the sample", value: medium.flow, unit: "m3/s", kind: "flow" }),
+    A: ofPart(given, "area", { name: "area of the medium", value: medium.area, unit: "m2", kind: "area" }),
+  });
+}
+
+/** Ends of what a rating leaves open, as core takes them: common practice, but porosity from a handbook. */
+const OPEN = {
+  low: { pore: { nominal: 4, rated: 2 }, porosity: 0.95, tortuosity: 1 },
+  high: { pore: { nominal: 1, rated: 1 }, porosity: 0.6, tortuosity: 1.5 },
+} as const;
+
+function rated(given: FilterScene, medium: Extract<SystemMedium, { by: "rating" }>, end: keyof Band): Step {
+  if (end === "middle")
+    return worked(geometricMean, { a: rated(given, medium, "low"), b: rated(given, medium, "high") });
+  const { pore, porosity, tortuosity } = OPEN[end];
+  const PRACTICE = "common practice, no source";
+  const taken = (source: string, name: string, value: number) =>
+    fromSource(source, { name, value, unit: "1", kind: "plain" });
+  const x = { name: "rated size", value: medium.size, unit: "m", kind: "particle size" } as const;
+  return worked(
+    ratingResistance,
+    {
+      ...sheetOf(given, "rating", medium),
+      T: taken(PRACTICE, "tortuosity, path over thickness", tortuosity),
+      e: taken("A. Hutten, Handbook of Nonwoven Filter Media (2007); from memory", "porosity", porosity),
+      m: taken(PRACTICE, "mean flow pore over the rated size", pore[medium.kind === "nominal" ? "nominal" : "rated"]),
+      x: ofPart(given, "rating.size", x),
+    },
+    { name: `resistance of the clean medium, ${end} end` },
+  );
+}
+
+function ofFibres(given: FilterScene, medium: Extract<SystemMedium, { by: "fibre" }>, end: keyof Band): Step {
+  if (end === "middle")
+    return worked(geometricMean, { a: ofFibres(given, medium, "low"), b: ofFibres(given, medium, "high") });
+  const size = { name: "fibre diameter", value: medium.diameter, unit: "m", kind: "particle size" } as const;
+  const solidity = {
+    name: "solidity, the share that is fibre",
+    value: medium.solidity,
+    unit: "1",
+    kind: "plain",
+  } as const;
+  const c = ofPart(given, "fibre.solidity", solidity);
+  const R = (Object.keys(fibreLaws) as (keyof typeof fibreLaws)[]).map((law) =>
+    worked(
+      fibreResistance,
+      { ...sheetOf(given, "fibre", medium), k: fibrePermeability(law, c), d: ofPart(given, "fibre.diameter", size) },
+      { name: `resistance by ${law}` },
+    ),
+  );
+  return worked(end === "low" ? lowerResistance : higherResistance, { R });
+}

@@ -1,0 +1,151 @@
+import type { BankDescent, DescentEntry, Part, PartDescent } from "@thirstline/core";
+import type { SystemBank, SystemPart } from "@thirstline/spec/system";
+import { dropSum, pressureAfter } from "../formulas/path.js";
+import { boreOf, reynoldsIn } from "../parts/boreSteps.js";
+import { throatOf } from "../parts/otherDrops.js";
+import type { PartScene } from "../parts/PartScene.js";
+import { partDrop } from "../parts/partDrop.js";
+import type { PartPath, Step } from "../Step.js";
+import type { Scene } from "../scene/Scene.js";
+import { inWords, worked } from "../worked.js";
+import { kineticIn } from "./kineticIn.js";
+import { known } from "./known.js";
+import { once } from "./once.js";
+import type { Stop, Stretch } from "./Stop.js";
+import { type Branch, splitStep, standsOnStep } from "./splitStep.js";
+
+/** Where a stretch begins. */
+export interface Start {
+  readonly scene: Scene;
+  /** total pressure there, absolute */
+  readonly pressure: () => Step;
+  /** what has been spent since then */
+  readonly spent: readonly (() => Step | null)[];
+  readonly bore: Step | null;
+  readonly flow: Step;
+  readonly depth: number;
+  /** names of the rows still to come, in order */
+  readonly names: Iterator<string>;
+}
+
+/** Follows parts and what core says of them, side by side, from a start. */
+export function walkStretch(
+  parts: readonly SystemPart[],
+  entries: readonly DescentEntry[],
+  place: PartPath,
+  start: Start,
+): Stretch {
+  const stops: Stop[] = [];
+  const costs: (() => Step | null)[] = [];
+  let { bore } = start;
+  parts.forEach((part, at) => {
+    const entry = entries[at];
+    if (entry === undefined) return;
+    const path = [...place, at];
+    const here = { ...start, bore, spent: [...start.spent, ...costs] };
+    if (part.part === "bank" && entry.kind === "bank") {
+      const found = bankStops(part, entry, path, here);
+      stops.push(...found);
+      costs.push(found[0]?.drop ?? (() => null));
+      return;
+    }
+    if (entry.kind !== "part") return;
+    const given = { scene: start.scene, part, path, flow: start.flow };
+    if (part.part === "line" || part.part === "fitting") bore = boreOf({ ...given, part });
+    const stop = partStop(given, entry, { ...here, bore });
+    stops.push(stop);
+    costs.push(stop.drop);
+  });
+  return { stops, costs, bore };
+}
+
+function partStop(given: PartScene, { profile, pressure }: PartDescent, start: Start): Stop {
+  const drop = once(() => (isShut(profile.part) ? null : partDrop(given, profile.part, profile.drop)));
+  const { part } = given;
+  const throat =
+    part.part === "orifice"
+      ? throatOf({ ...given, part })
+      : part.part === "line" || part.part === "fitting"
+        ? boreOf({ ...given, part })
+        : null;
+  const { reynolds } = profile;
+  return {
+    name: nextName(start),
+    kind: profile.part.kind,
+    depth: start.depth,
+    path: given.path,
+    flow: given.flow,
+    drop,
+    pressure: () => staticBehind({ ...start, spent: [...start.spent, drop] }, pressure, part.name),
+    reynolds: throat && reynolds !== null ? () => reynoldsIn(given, throat, reynolds) : null,
+    regime: profile.regime,
+  };
+}
+
+function isShut(part: Part): boolean {
+  return part.kind === "filter" && (part.blocked || part.restriction === Infinity);
+}
+
+function bankStops(part: SystemBank, entry: BankDescent, path: PartPath, start: Start): Stop[] {
+  const name = nextName(start);
+  const { scene } = start;
+  const inside = branchesOf(part, entry, path, start);
+  const value = entry.profile.drop;
+  const flowing = inside.filter(({ size }) => size !== 0);
+  const first =
+    flowing.find((branch) => !standsOnStep(scene, branch)) ??
+    flowing[0] ??
+    inside.find(({ alone }) => alone.costs.every((cost) => cost() !== null));
+  const drop = once(() => {
+    const costs = value === null ? null : first && known(first.alone.costs);
+    if (!costs || value === null) return null;
+    return worked(dropSum, { d: costs }, { name: `drop of ${name}`, value, part: path });
+  });
+  const bank: Stop = {
+    name,
+    kind: "bank",
+    depth: start.depth,
+    path,
+    flow: start.flow,
+    drop,
+    pressure: () => staticBehind({ ...start, spent: [...start.spent, drop] }, entry.pressure, name),
+    reynolds: null,
+    regime: null,
+  };
+  const branches = inside.map((own, at) => {
+    const flow = splitStep({ scene, path, name, total: start.flow }, inside, at);
+    const rest = { ...start, flow, depth: start.depth + 1 };
+    return walkStretch(part.branches[at] ?? [], entry.branches[at] ?? [], own.place, rest);
+  });
+  return [bank, ...branches.flatMap(({ stops }) => stops)];
+}
+
+function branchesOf(part: SystemBank, entry: BankDescent, path: PartPath, start: Start): Branch[] {
+  return part.branches.map((branch, at) => {
+    const entries = entry.branches[at] ?? [];
+    const size = entries[0]?.profile.flow ?? 0;
+    const place = [...path, "branches", at];
+    const flow = inWords("as found", { name: "flow through the branch", value: size, unit: "m3/s", kind: "flow" });
+    const quiet = { ...start, flow, depth: start.depth + 1, names: nameless() };
+    return { place, size, alone: walkStretch(branch, entries, place, quiet) };
+  });
+}
+
+/** Static pressure behind what has been spent. */
+function staticBehind(start: Start, value: number | null, name: string): Step | null {
+  // On the main path no flow is the start of flow: a check valve is just opening. In a branch it may be held shut.
+  if (value === null && (start.depth > 0 || start.flow.value !== 0)) return null;
+  const d = known(start.spent);
+  if (!d) return null;
+  const more = { name: `pressure behind ${name}`, ...(value === null ? {} : { value }) };
+  return worked(pressureAfter, { p: start.pressure(), d, p_k: kineticIn(start) }, more);
+}
+
+function nextName({ names }: Start): string {
+  const next = names.next();
+  return next.done ? "" : next.value;
+}
+
+function* nameless(): Generator<string> {
+  for (;;) yield "";
+}
