@@ -1,7 +1,9 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
 import { sourceAlias } from "../tests/support/sourceAlias.js";
+import { catalogue } from "./vite.catalogue.js";
 import { examples } from "./vite.examples.js";
+import { field } from "./vite.field.js";
 import { offline } from "./vite.offline.js";
 import { policy } from "./vite.policy.js";
 
@@ -9,7 +11,7 @@ export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
   base: "./", // the built page works from any folder of any server
   resolve: { alias: sourceAlias },
-  plugins: [examples(), policy(), offline()],
+  plugins: [examples(), catalogue(), field(), policy(), offline()],
   build: { modulePreload: { polyfill: false }, target: "es2022" },
   worker: { format: "es" },
 });

@@ -7,3 +7,18 @@ declare module "virtual:opening" {
 declare module "virtual:examples" {
   export const examples: readonly import("./model/Example.js").Example[];
 }
+
+/** The demonstration catalogue. */
+declare module "virtual:catalogue" {
+  export const elements: readonly import("@thirstline/spec/system").CatalogueElement[];
+}
+
+/** Invented gauge readings, and an invented yard, as the texts of their files. */
+declare module "virtual:field" {
+  interface DemoFile {
+    readonly path: string;
+    readonly text: string;
+  }
+  export const readings: readonly DemoFile[];
+  export const yard: readonly DemoFile[];
+}

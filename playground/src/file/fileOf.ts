@@ -1,4 +1,5 @@
 import type { System } from "@thirstline/spec/system";
+import { withNotes } from "./assumedNotes.js";
 import { PlainFault } from "./PlainFault.js";
 
 /**
@@ -11,7 +12,7 @@ export async function fileOf(system: System): Promise<string> {
     import("@thirstline/spec"),
     import("./writeSystem.js"),
   ]);
-  const text = writeSystem(system, { quantity, spreadQuantity });
+  const text = withNotes(writeSystem(system, { quantity, spreadQuantity }), system);
   const back = readSystem(text, { file: "the file" });
   if ("system" in back) return text;
   const [first] = back.faults;

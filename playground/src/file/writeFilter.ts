@@ -15,6 +15,8 @@ export function writeFilter(filter: SystemFilter, pen: Pen): Block {
   return {
     name: filter.name,
     style: filter.style,
+    thread: filter.thread,
+    "flow direction": filter.direction,
     ...mediumBlock(medium, pen.in("medium")),
     area: pen.maybe(ownArea, { key: "area", unit: "area", kind: "area" }),
     housing: housing && {
@@ -38,6 +40,8 @@ export function writeFilter(filter: SystemFilter, pen: Pen): Block {
     "loading law": filter.loadingLaw,
     make: filter.make,
     bowl: pen.maybe(filter.bowl, { key: "bowl", unit: "volume", kind: "bowl" }),
+    body: pen.maybe(filter.body, { key: "body", unit: "volume", kind: "body" }),
+    prefill: filter.prefill,
     water: separation && {
       efficiency: pen.in("separation").share(separation.efficiency, "efficiency"),
       at: pen.in("separation").write(separation.flow, { key: "flow", unit: "flow", kind: "flow" }),

@@ -113,7 +113,8 @@ function solidsBlock({ code, solids, dust, counts }: SystemDeliveredFuel, pen: P
   };
 }
 
-function serviceBlock({ interval, atMost, distance, calendar, last, source }: SystemService, pen: Pen): Block {
+function serviceBlock(service: SystemService, pen: Pen): Block {
+  const { interval, atMost, distance, calendar, last, primer, source } = service;
   const time = { unit: "time", kind: "duration" } as const;
   return {
     interval: pen.write(interval, { key: "interval", ...time }),
@@ -125,6 +126,7 @@ function serviceBlock({ interval, atMost, distance, calendar, last, source }: Sy
       hours: pen.in("last").maybe(last.hours, { key: "hours", unit: "time", kind: "runningTime" }),
       distance: pen.in("last").maybe(last.distance, { key: "distance", unit: "distance", kind: "odometer" }),
     },
+    primer: pen.maybe(primer, { key: "primer", unit: "water", kind: "stroke" }),
     source,
   };
 }

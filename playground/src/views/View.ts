@@ -21,4 +21,6 @@ export interface View {
   /** fetches what it needs */
   readonly load: () => Promise<unknown>;
   readonly show: (shown: Shown) => TemplateResult;
+  /** whether it is apart from the sheet: no files to open and save, and its own head and cautions on paper */
+  readonly apart?: boolean;
 }

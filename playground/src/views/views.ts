@@ -1,5 +1,8 @@
 import { html } from "lit";
 import "../elements/bench-sheet.js";
+import { lessonsView } from "../lessons/lessonsView.js";
+import { chooseView } from "./chooseView.js";
+import { fieldView } from "./fieldView.js";
 import type { View } from "./View.js";
 
 /** The bench sheet itself, which is there at once. */
@@ -12,7 +15,7 @@ export const sheetView: View = {
 };
 
 /** Every view, in the order of the row that leads to them; all but the first are fetched when first opened. */
-export const views: readonly View[] = [sheetView];
+export const views: readonly View[] = [sheetView, chooseView, fieldView, lessonsView];
 
 /** The view an address leads to, and where in it; the sheet for any other address. */
 export function viewAt(fragment: string): { readonly view: View; readonly place: string } {

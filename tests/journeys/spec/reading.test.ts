@@ -238,6 +238,7 @@ describe("what a filter says of soil and water", () => {
 
   test.each([
     ["leak: 2 %", { leak: 0.02 }],
+    ["thread: 7 to 8 in, flow direction: inside out", { thread: "7 to 8 in", direction: "inside out" }],
     ["stated rating: { size: 10 um, kind: nominal }", { statedRating: { size: 1e-5, kind: "nominal" } }],
     [`capacity test: ${capacity("40 g", "35 kPa")}`, { capacityTest: { soil: 0.04, rise: 35e3, ...point } }],
     [
@@ -254,6 +255,7 @@ describe("what a filter says of soil and water", () => {
       "bowl: 0.3 L, water: { efficiency: 95 %, at: 3.6 m3/h }",
       { bowl: 3e-4, separation: { efficiency: 0.95, flow: 1e-3 } },
     ],
+    ["bowl: 0.3 L, body: 0.9 L, prefill: forbidden", { bowl: 3e-4, body: 9e-4, prefill: "forbidden" }],
     ["absorbs: { water: 500 mL, restriction: 4 }", { absorbs: { water: 0.499, restriction: 4 } }],
     [
       "absorbs: { water: 500 mL, rise: 35 kPa, flow: 3.6 m3/h, viscosity: 2.5 mPa s }",
@@ -401,6 +403,7 @@ service: { interval: 250 h, at most: 500 h, distance: 15000 km, source: manual }
       { last: { date: "2026-01-15", hours: 4.32e6, distance: 1e7 } },
     ],
     ["last: { hours: 0 h }", { last: { hours: 0 } }],
+    ["primer: 12 mL", { primer: 1.2e-5 }],
   ])("a service with %s", (content, fields) => {
     const { service } = systemOf(`${smallSystem}service: { interval: 250 h, ${content} }\n`);
     expect(service).toEqual({ interval: 900e3, ...fields });

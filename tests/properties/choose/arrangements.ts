@@ -1,5 +1,14 @@
 import { readFileSync } from "node:fs";
-import { dirtierThan, life as followLife, fuelState, judge, parseCode, type Supply, tank } from "@thirstline/core";
+import {
+  dirtierThan,
+  life as followLife,
+  fuelState,
+  judge,
+  parseCode,
+  type Supply,
+  SupplyModel,
+  tank,
+} from "@thirstline/core";
 import { readCatalogue, readSystem } from "@thirstline/spec";
 import { build, type CatalogueElement, type System, type SystemFilter, type SystemPart } from "@thirstline/spec/system";
 import { type SizeAnswer, type SizeOptions, sizeSteps } from "@thirstline/study";
@@ -136,13 +145,14 @@ function prefixFault(system: System, stages: Stages, bore: number | null, temper
     const fuel = fuelState(built.fuel, { temperature });
     const { burn, return: back } = built.demand(fuel);
     const supply = lowSupply(built);
-    const { good, bad } = judge(supply, fuel, built.limits, burn + back);
-    for (const { limit, inHand } of [...good.ceilings, ...bad.ceilings]) {
+    const { lowEnd, highEnd } = judge(supply, fuel, built.limits, burn + back);
+    for (const { limit, inHand } of [...lowEnd.ceilings, ...highEnd.ceilings]) {
       if (inHand < (limit === "vacuum clean" ? 0 : 0.2)) broken.add(limit);
     }
-    const { pump } = system;
-    const moved = pump.kind === "fixed" && pump.reliefTo === "tank" ? pump.flow : 0;
-    most = Math.max(most, burn + back, moved);
+    // What the line would carry with no element in the way.
+    const open = lowSupply(build(inPlace(system, [], bore)));
+    const carried = new SupplyModel(open, { fuel, passage: "smooth", end: "middle" }).suctionFlow(burn + back);
+    most = Math.max(most, carried);
   }
   if (element.mostFlow !== undefined && most / count > element.mostFlow) return "most flow";
   const order = ["pump capacity", "vacuum clean", "vacuum at change", "feed pressure", "vapour"];

@@ -32,13 +32,44 @@ const slipping: System = {
     slip: { flow: 60e-3 / 3600, rise: 60e3, dynamicViscosity: 2.5e-3 },
   },
 };
+const slippingToTank: System = {
+  ...heron,
+  name: "slip, relief to the tank",
+  pump: {
+    kind: "fixed",
+    flow: 480e-3 / 3600,
+    relief: 120e3,
+    reliefTo: "tank",
+    slip: { flow: 60e-3 / 3600, rise: 100e3, dynamicViscosity: 2.5e-3 },
+  },
+};
+const leaking: System = {
+  ...slippingToTank,
+  name: "worn, relief to the tank",
+  pump: {
+    ...slippingToTank.pump,
+    slip: { flow: 200e-3 / 3600, rise: 100e3, dynamicViscosity: 2.5e-3 },
+  } as System["pump"],
+};
 const gravity = demoSystem("generator");
 const twoTanks = demoSystem("lorry");
 const crane: System = { ...demoSystem("crane"), limits: { vacuumClean: 22e3, vacuumAtChange: 40e3 } };
 const boat: System = { ...demoSystem("workboat"), limits: { vacuumClean: 8e3, vacuumAtChange: 14e3 } };
 const noClean: System = { ...heron, limits: { vacuumAtChange: 30e3, vacuumClean: 30e3, feedPressure: 5e3 } };
 const smallPump: System = { ...heron, pump: { ...slipping.pump, flow: 430e-3 / 3600 } as System["pump"] };
-const systems = [heron, noClean, toTank, byCurve, slipping, gravity, twoTanks, smallPump, boat, heron];
+const systems = [
+  heron,
+  noClean,
+  toTank,
+  byCurve,
+  slipping,
+  gravity,
+  twoTanks,
+  smallPump,
+  boat,
+  slippingToTank,
+  leaking,
+];
 
 /** Two temperatures within 5 K, so that the range between them is those two. */
 function twoOf(system: System): number[] {

@@ -34,7 +34,7 @@ describe("swap on the ferry", () => {
   test("the same medium in a larger body is a yes, and being finer no reason to change", () => {
     const answer = swap(heron, { at, with: larger }, quick);
     expect(answer.verdict).toBe("yes");
-    expect(codes(answer)).toEqual(["note: finer than asked", "note: lasts"]);
+    expect(codes(answer)).toEqual(["note: finer than asked", "note: lasts", "note: thread kept"]);
     expect(ofCode(answer, "finer than asked")).toContain("that is no reason to change");
   });
 
@@ -69,17 +69,34 @@ describe("swap on the ferry", () => {
         at,
         with: {
           ...larger,
-          thread: "M20x1.5",
-          direction: "inside out",
           mostFlow: 1e-5,
-          filter: { ...larger.filter, style: "cartridge" },
+          filter: { ...larger.filter, style: "cartridge", thread: "M20x1.5", direction: "inside out" },
         },
       },
       quick,
     );
     expect(codes(answer).slice(0, 4).sort()).toEqual(["no: direction", "no: style", "no: thread", "no: too much flow"]);
-    const spelt = swap(heron, { at, with: { ...larger, thread: "m24 × 1.5" } }, quick);
+    const spelt = swap(heron, { at, with: { ...larger, filter: { ...larger.filter, thread: "m24 × 1.5" } } }, quick);
     expect(spelt.verdict).toBe("yes");
+  });
+
+  test("the file's own word on thread and flow direction comes before the catalogue's", () => {
+    const stated = (fields: object): System => ({
+      ...heron,
+      suction: heron.suction.map((part) =>
+        part.part === "bank"
+          ? { ...part, branches: part.branches.map((branch) => branch.map((one) => ({ ...one, ...fields }))) }
+          : part,
+      ),
+    });
+    const kept = swap(stated({ thread: "M24 x 1.5", direction: "outside in" }), { at, with: larger }, { draws: 0 });
+    expect(ofCode(kept, "thread kept")).toBe("Its thread or port is M24x1.5, as at the place it is for.");
+    const other = swap(stated({ thread: "M22x1.5" }), { at, with: larger }, { ...quick, draws: 0 });
+    expect(other.verdict).toBe("no");
+    expect(ofCode(other, "thread")).toBe("Its thread or port is M24x1.5, and the one fitted has M22x1.5.");
+    const way = swap(stated({ direction: "inside out" }), { at, with: larger }, { draws: 0 });
+    expect(ofCode(way, "direction")).toBe("Fuel goes through it outside in, and through the one fitted inside out.");
+    expect(codes(swap(heron, { at, with: larger }, { draws: 0 }))).toContain("note: thread not known");
   });
 
   test("one of two side by side takes care: fuel takes the easier way", () => {

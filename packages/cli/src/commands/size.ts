@@ -1,8 +1,20 @@
 import type { System } from "@thirstline/spec/system";
-import { type SizeAnswer, type SizeOptions, sizeSteps } from "@thirstline/study";
+import {
+  type Arrangement,
+  arrangedSystem,
+  nextToDraw,
+  type SizeAnswer,
+  type SizeOptions,
+  sizeSteps,
+  spreadOf,
+  withChances,
+} from "@thirstline/study";
+import type { Request } from "../args/Request.js";
 import type { Run } from "../args/Run.js";
+import { drawLives } from "../draw/drawLives.js";
 import { exit, worst } from "../exit.js";
 import type { Io } from "../io/Io.js";
+import type { Output } from "../io/Output.js";
 import { painter } from "../io/paint.js";
 import { sizeJson } from "../json/sizeJson.js";
 import { closingLines } from "../text/closingLines.js";
@@ -18,7 +30,8 @@ export const runSize: Run = async (request, io, out, err) => {
   const { query, choice } = asked;
   const answers = await answerAll(request, io, out, err, (system) => searched(system, asked, io));
   if (answers === null) return exit.fault;
-  const { answered, faulty } = answers;
+  const answered: Answered<SizeAnswer>[] = [];
+  for (const one of answers.answered) answered.push(await drawn(one, request, asked, io, err));
   if (query.form === "json") await out.write(`${JSON.stringify({ answers: answered.map(jsonOf) }, null, 2)}\n`);
   else {
     const look = { units: query.units, paint: painter(io), rows: choice.rows };
@@ -26,7 +39,7 @@ export const runSize: Run = async (request, io, out, err) => {
     await out.write([...blocks, closingLines()].map((block) => `${block.join("\n")}\n`).join("\n"));
   }
   const codes = answered.map(({ answer }) => (answer.verdict === "cannot say" ? exit.cannotSay : exit.yes));
-  return worst([...codes, ...(faulty ? [exit.fault] : [])]);
+  return worst([...codes, ...(answers.faulty ? [exit.fault] : [])]);
 };
 
 /** The search, with how far it is on a terminal. */
@@ -57,6 +70,31 @@ function searched(system: System, { catalogue, choice, query }: Choosing, io: Io
     if (!progress || percent === shown) continue;
     shown = percent;
     io.stderr.write(`\r${percent} % of ${step.value.of} arrangements`);
+  }
+}
+
+/** The answer with lives drawn of those that matter, where draws or a stoppage were asked for. */
+async function drawn(
+  one: Answered<SizeAnswer>,
+  { given }: Request,
+  { query, choice, catalogue }: Choosing,
+  io: Io,
+  err: Output,
+): Promise<Answered<SizeAnswer>> {
+  const { interval } = one.answer.asked;
+  if (!(given.has("draws") || given.has("stoppage")) || query.draws === 0 || interval === null) return one;
+  let { answer } = one;
+  for (;;) {
+    const places = nextToDraw(answer, choice.rows);
+    if (places.length === 0) return { ...one, answer };
+    const systems = places.map((at) =>
+      arrangedSystem(one.system, catalogue, answer.side, answer.arrangements[at] as Arrangement),
+    );
+    const lives = await drawLives(systems, query, answer.system, io, err);
+    const spreads = lives.map(
+      (own, at) => [places[at] as number, spreadOf(own, { time: interval, atMost: 0 })] as const,
+    );
+    answer = withChances(answer, new Map(spreads), choice.stoppage);
   }
 }
 

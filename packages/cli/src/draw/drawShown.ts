@@ -6,7 +6,12 @@ import { drawAll } from "./drawAll.js";
 import type { Task } from "./Task.js";
 
 /** All draws of a task as a query asks for them, with progress on a terminal. */
-export async function drawShown(task: Task, query: Query, io: Io, err: Output): Promise<Float64Array> {
+export async function drawShown(
+  task: Exclude<Task, { question: "lives" }>,
+  query: Query,
+  io: Io,
+  err: Output,
+): Promise<Float64Array> {
   const line = progressLine(`drawing ${task.system.name}`, query.draws, io, err);
   const figures = await drawAll(task, { ...query, progress: line.show });
   await line.end();

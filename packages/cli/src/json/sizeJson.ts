@@ -1,7 +1,8 @@
 import type { Arrangement, SizeAnswer } from "@thirstline/study";
 import { figure } from "./figure.js";
-import { plainJson } from "./swapJson.js";
+import { MONEY, plainJson, spreadJson } from "./swapJson.js";
 
+const NO_LIMIT = "no limit is met within ten years of duty";
 const count = (value: number) => figure(value, "1", "not known");
 const stagesJson = (stages: Arrangement["stages"]) =>
   stages.map((stage) => ({ element: stage.element, count: count(stage.count) }));
@@ -33,6 +34,14 @@ export function sizeJson(answer: SizeAnswer) {
       count: count(many),
       example: { stages: stagesJson(example.stages), bore: boreJson(example.bore) },
     })),
+    nearest: answer.nearest && {
+      by: answer.nearest.by,
+      stages: stagesJson(answer.nearest.stages),
+      bore: boreJson(answer.nearest.bore),
+      code: answer.nearest.code,
+      inHand: figure(answer.nearest.inHand, "1", "demand does not touch the limit"),
+      life: figure(answer.nearest.life, "s", NO_LIMIT),
+    },
     effort: plainJson(answer.effort),
   };
 }
@@ -43,10 +52,12 @@ function arrangementJson(one: Arrangement) {
     bore: boreJson(one.bore),
     elements: count(one.elements),
     changesAYear: count(one.changesAYear),
-    yearlyCost: figure(one.yearlyCost, "catalogue currency", "no price"),
+    yearlyCost: figure(one.yearlyCost, MONEY, "no price"),
     vacuum: figure(one.vacuum, "Pa", "not known"),
     code: one.code,
-    ...(one.life === undefined ? {} : { life: figure(one.life, "s", "no limit is met within ten years of duty") }),
+    ...(one.life === undefined ? {} : { life: figure(one.life, "s", NO_LIMIT) }),
+    ...(one.spread === undefined ? {} : { spread: spreadJson(one.spread, NO_LIMIT) }),
+    ...(one.stoppages === undefined ? {} : { stoppages: figure(one.stoppages, MONEY, "no cost of a stoppage stated") }),
     pareto: one.pareto,
   };
 }

@@ -1,9 +1,18 @@
-import type { CheckPoint, StarvesBelow, SwapAnswer, SwapReason, SwapSide, YearlyCost } from "@thirstline/study";
+import type {
+  CheckPoint,
+  LifeSpread,
+  StarvesBelow,
+  SwapAnswer,
+  SwapReason,
+  SwapSide,
+  YearlyCost,
+} from "@thirstline/study";
 import { band } from "./band.js";
 import { figure } from "./figure.js";
 import { remark } from "./remarks.js";
 
-const MONEY = "catalogue currency";
+/** Unit of every amount. */
+export const MONEY = "catalogue currency";
 
 /** An answer to `swap` for programs: SI, every figure with its unit; money in the catalogue's own currency. */
 export function swapJson(answer: SwapAnswer) {
@@ -40,15 +49,20 @@ function sideJson(side: SwapSide) {
     lifeReasons: side.lifeReasons.map((one) => plainJson(one)),
     life: figure(side.life, "s", none),
     change: side.change && { time: figure(side.change.time, "s", "not known"), by: side.change.by },
-    spread: spread && {
-      low: figure(spread.low, "s", none),
-      middle: figure(spread.middle, "s", none),
-      high: figure(spread.high, "s", none),
-      chance: figure(spread.chance, "1", "not known"),
-      chanceError: figure(spread.chanceError, "1", "not known"),
-      draws: figure(spread.draws, "1", "not known"),
-    },
+    spread: spread && spreadJson(spread, none),
     cost: costJson(side.cost),
+  };
+}
+
+/** How long elements last in many draws. */
+export function spreadJson(spread: LifeSpread, none: string) {
+  return {
+    low: figure(spread.low, "s", none),
+    middle: figure(spread.middle, "s", none),
+    high: figure(spread.high, "s", none),
+    chance: figure(spread.chance, "1", "not known"),
+    chanceError: figure(spread.chanceError, "1", "not known"),
+    draws: figure(spread.draws, "1", "not known"),
   };
 }
 

@@ -1,13 +1,14 @@
 import {
   type Arrangement,
+  chanceShort,
   figure,
   moneyText,
   quantity,
   type SizeAnswer,
-  type SizeStage,
   sizeFailureText,
   sizeReasonText,
   sizeSentence,
+  stagesText,
   type UnitSystem,
   unitOf,
 } from "@thirstline/study";
@@ -41,17 +42,25 @@ export function sizeText({ answer, fileCautions }: Answered<SizeAnswer>, look: L
       ),
       tableOf(answer, look),
       failedLines(answer, units),
-      answer.verdict === "cannot say" ? [] : cautionItems([...fileCautionTexts(fileCautions), ...basis]),
+      answer.verdict === "cannot say" ? [] : cautionItems([...fileCautionTexts(fileCautions), ...basisOf(answer)]),
     ]),
   ];
 }
 
-/** What every search rests on. */
-const basis = [
-  "every arrangement was judged at the likely figures of what is uncertain; check and life of the one you choose tell how sure that is",
-  "the element the machine's manual names comes before any of these; to go finer or coarser, ask its maker",
-  "a cost holds elements of this side and their stated work, neither bodies, hoses nor stoppages",
-];
+/** What a search rests on. */
+function basisOf({ arrangements }: SizeAnswer): string[] {
+  const drawn = arrangements.filter(({ spread }) => spread !== undefined);
+  const stopped = drawn.some(({ stoppages }) => stoppages !== null);
+  return [
+    drawn.length === 0
+      ? "every arrangement was judged at the likely figures of what is uncertain; check and life of the one you choose tell how sure that is"
+      : `every arrangement was judged at the likely figures; the chance of starving before the interval comes of ${drawn[0]?.spread?.draws} draws of the ${drawn.length} that show it`,
+    "the element the machine's manual names comes before any of these; to go finer or coarser, ask its maker",
+    stopped
+      ? "a cost holds elements of this side, their stated work and, where a chance is shown, stoppages at it; neither bodies nor hoses"
+      : "a cost holds elements of this side and their stated work, neither bodies, hoses nor stoppages",
+  ];
+}
 
 function tableOf(answer: SizeAnswer, { units, paint, rows }: Look): string[] {
   const { arrangements, best } = answer;
@@ -82,12 +91,13 @@ function columnsOf(own: readonly Arrangement[], marks: readonly string[], units:
     cells,
     align,
   });
+  const drawn = own.some(({ spread }) => spread !== undefined);
   const bored = own.some(({ bore }) => bore !== null);
   return [
     column(
       "from the tank on",
       "",
-      own.map(({ stages }) => cut(stagesText(stages), 34)),
+      own.map(({ stages }) => cut(stagesText(stages), drawn ? 25 : 34)),
       "left",
     ),
     ...(bored
@@ -119,13 +129,25 @@ function columnsOf(own: readonly Arrangement[], marks: readonly string[], units:
       "",
       own.map(({ code }) => code),
     ),
+    ...(drawn
+      ? [
+          column(
+            "starves",
+            "in %",
+            own.map(({ spread }) => (spread ? shortest(chanceShort(spread)) : "")),
+          ),
+        ]
+      : []),
     column("", "", marks, "left"),
   ];
 }
 
-/** "2 x element P25, then element F4". */
-function stagesText(stages: readonly SizeStage[]): string {
-  return stages.map(({ element, count }) => (count === 1 ? element : `${count} x ${element}`)).join(", then ");
+/** A chance in percent, as short as it gets: "under 0.5 %" is "<0.5". */
+function shortest(chance: string): string {
+  return chance
+    .replace(/ %$/, "")
+    .replace(/^under /, "<")
+    .replace(/^over /, ">");
 }
 
 function failedLines({ failed, passing, candidates }: SizeAnswer, units: UnitSystem): string[] {

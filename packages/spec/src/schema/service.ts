@@ -25,6 +25,7 @@ export const serviceBlock = also(
     distance: measured("distance").optional(),
     calendar: measured("calendar").optional(),
     last: lastChange.optional(),
+    primer: measured("stroke", "the volume of a stroke of the hand primer").optional(),
     source: text("a source", "operator's manual").optional(),
   }),
   (data, report) => {
@@ -46,6 +47,7 @@ export function toService(data: z.output<typeof serviceBlock>): SystemService {
     distance: data.distance,
     calendar: data.calendar,
     last: data.last === undefined ? undefined : given(data.last),
+    primer: data.primer,
     source: data.source,
   });
 }

@@ -91,6 +91,9 @@ export type SystemAbsorber =
 /** How a maker's rating was stated. */
 export type SystemRatingKind = "nominal" | "absolute" | "beta 75" | "beta 200" | "beta 1000";
 
+/** Which way fuel goes through an element. */
+export type FlowDirection = "outside in" | "inside out";
+
 /** A fuel filter. */
 export interface SystemFilter {
   readonly part: "filter";
@@ -98,6 +101,9 @@ export interface SystemFilter {
   readonly name: string;
   /** how it is built, which decides how it is changed */
   readonly style?: "spin-on" | "cartridge" | "in-line" | "bowl" | "in-tank";
+  /** thread or port by which the element is held, as its maker writes it */
+  readonly thread?: string;
+  readonly direction?: FlowDirection;
   readonly medium: SystemMedium;
   /** area of the medium, m2, stated by itself or with the medium */
   readonly area?: number;
@@ -129,6 +135,10 @@ export interface SystemFilter {
   readonly make?: MediumMake;
   /** volume of the bowl up to where it must be drained, m3 */
   readonly bowl?: number;
+  /** fuel in its body and bowl with the element in, which runs out when it is opened, m3 */
+  readonly body?: number;
+  /** what its maker's manual says of filling it before it is fitted */
+  readonly prefill?: "allowed" | "forbidden";
   /** share of the free water it separates, 0 to less than 1, at a flow, m3/s */
   readonly separation?: { readonly efficiency: number; readonly flow: number };
   readonly absorbs?: SystemAbsorber;

@@ -10,6 +10,8 @@ export interface SystemService {
   readonly calendar?: number;
   /** the last change: its day, as "2026-01-15"; what the hour meter, s, and the distance meter, m, showed */
   readonly last?: { readonly date?: string; readonly hours?: number; readonly distance?: number };
+  /** what a full stroke of the hand primer sweeps, m3 */
+  readonly primer?: number;
   /** who says so */
   readonly source?: string;
 }

@@ -2,6 +2,7 @@ export type { SystemDeliveredFuel, SystemSolids } from "./DeliveredFuel.js";
 export type { SystemDemand } from "./Demand.js";
 export type { SystemDuty } from "./Duty.js";
 export type {
+  FlowDirection,
   SystemAbsorber,
   SystemBeta,
   SystemCapacityTest,

@@ -85,6 +85,7 @@ export type SwapReason = { readonly weight: Weight } & (
     }
   | { readonly code: "style"; readonly fitted: string; readonly other: string }
   | { readonly code: "thread"; readonly fitted: string; readonly other: string }
+  | { readonly code: "thread kept"; readonly thread: string }
   | { readonly code: "direction"; readonly fitted: string; readonly other: string }
   | { readonly code: "thread not known"; readonly other: string | null }
   | { readonly code: "too much flow"; readonly place: string; readonly flow: number; readonly most: number }

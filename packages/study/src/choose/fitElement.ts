@@ -1,9 +1,10 @@
 import type { CatalogueElement, System, SystemFilter, SystemSpread } from "@thirstline/spec/system";
+import { groupedSpreads } from "./groupedSpreads.js";
 import { filterPlaces, isInside, type Path, type Placed } from "./places.js";
 
 /**
  * A system with an element fitted, new and the right way round, at places named. What belongs to the machine stays: the
- * place's name, whether it is shut off, and the body where the element states none. Figures with a spread stay apart from
+ * place's name, whether it is shut off, and the body, thread and flow direction where the element states none. Figures with a spread stay apart from
  * each other as they were; those of the element are one unknown at all of its places.
  *
  * @param names of filters of the system
@@ -19,9 +20,18 @@ export function fitElement(system: System, names: readonly string[], element: Ca
   return spreads.length === 0 ? rest : { ...rest, spreads };
 }
 
-function fittedTo({ name, blocked, housing }: SystemFilter, { filter }: CatalogueElement): SystemFilter {
-  const body = filter.housing ?? housing;
-  return { ...filter, name, blocked, ...(body === undefined ? {} : { housing: body }) };
+function fittedTo({ name, blocked, ...place }: SystemFilter, { filter }: CatalogueElement): SystemFilter {
+  const housing = filter.housing ?? place.housing;
+  const thread = filter.thread ?? place.thread;
+  const direction = filter.direction ?? place.direction;
+  return {
+    ...filter,
+    name,
+    blocked,
+    ...(housing === undefined ? {} : { housing }),
+    ...(thread === undefined ? {} : { thread }),
+    ...(direction === undefined ? {} : { direction }),
+  };
 }
 
 /** Spreads keep their order, since draws go by it: an element's own come where those of the one before it stood. */
@@ -41,11 +51,7 @@ function spreadsWith(
     if (!place) return [{ spread, unknown: `old ${spread.group ?? at}` }];
     return left.delete(place) ? fresh(place) : [];
   });
-  const all = [...kept, ...[...left].flatMap(fresh)];
-  return all.map(({ spread: { group: _, ...spread }, unknown }): SystemSpread => {
-    const alike = all.filter((other) => other.unknown === unknown);
-    return alike.length === 1 ? spread : { ...spread, group: all.findIndex((other) => other.unknown === unknown) };
-  });
+  return groupedSpreads([...kept, ...[...left].flatMap(fresh)]);
 }
 
 /** A copy of plain data with another value at a path. */

@@ -26,7 +26,7 @@ export type StarvesBelow =
  */
 export function starvesBelow(system: System, warmest: number): StarvesBelow {
   const built = build(system);
-  const starves = (temperature: number) => judgedAt(built, temperature).bad.grade === "starves";
+  const starves = (temperature: number) => judgedAt(built, temperature).worse.grade === "starves";
   const means = (temperature: number) => fuelReasons(fuelState(built.fuel, { temperature }), false).length === 0;
   if (starves(warmest)) return { code: "always", temperature: warmest };
   const coldest = crossing(means, warmest, COLDEST);

@@ -1,5 +1,6 @@
 import { InputError } from "@thirstline/core";
 import type { CatalogueElement, System, SystemFilter } from "@thirstline/spec/system";
+import { lifeDraws } from "../spread/lifeDraws.js";
 import type { AskedRating } from "./betaAt.js";
 import { captureBetween } from "./captureBetween.js";
 import { elementAt } from "./elementAt.js";
@@ -31,6 +32,8 @@ export interface SwapOptions extends CostGiven {
   /** draws of what is uncertain, for the chance of starving; 200 when left out */
   readonly draws?: number;
   readonly seed?: number;
+  /** lives drawn beforehand, by `lifeDraws` of the system and of it with the element fitted; instead of `draws` */
+  readonly lives?: { readonly now: Float64Array; readonly changed: Float64Array };
 }
 
 const HEAVIEST_FIRST: readonly Weight[] = ["no", "cannot say", "care", "note"];
@@ -57,10 +60,24 @@ export function swap(system: System, given: SwapGiven, options: SwapOptions = {}
   const temperatures = [...(options.temperatures ?? temperaturesOf(system))].sort((one, two) => one - two);
   if (temperatures.length === 0) throw new InputError("swap", "temperatures", "one or more", 0);
   const changed = fitElement(system, at, other);
-  const common = { at, temperatures, draws, seed, cost: options };
+  const drawnOf = (one: System, lives: Float64Array | undefined) =>
+    lives ?? (draws > 0 ? () => lifeDraws(one, { from: 0, to: draws, seed }) : null);
+  const common = { at, temperatures, cost: options };
   const first = filters[0] as SystemFilter;
-  const now = swapSide({ ...common, system, element: fitted, name: fitted?.name ?? first.name });
-  const then = swapSide({ ...common, system: changed, element: other, name: other.name });
+  const now = swapSide({
+    ...common,
+    system,
+    lives: drawnOf(system, options.lives?.now),
+    element: fitted,
+    name: fitted?.name ?? first.name,
+  });
+  const then = swapSide({
+    ...common,
+    system: changed,
+    lives: drawnOf(changed, options.lives?.changed),
+    element: other,
+    name: other.name,
+  });
   const fineness = captureBetween(first, other.filter);
   const facts = { system, changed, at, filters, fitted, other, now, then, fineness, temperatures };
   const reasons = [

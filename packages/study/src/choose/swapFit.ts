@@ -20,21 +20,30 @@ export function fitReasons(facts: SwapFacts): SwapReason[] {
   ];
 }
 
+/** The file's word on a place comes before what a catalogue says of the element in it; each place is compared. */
 function shapeReasons({ filters, fitted, other }: SwapFacts): SwapReason[] {
+  const of = <Key extends "style" | "thread" | "direction">(key: Key) =>
+    filters.map((filter) => filter[key] ?? fitted?.filter[key]);
+  const { style, thread, direction } = other.filter;
   const reasons: SwapReason[] = [];
-  const own = fitted?.filter.style ?? filters[0]?.style;
-  const style = other.filter.style;
-  if (own !== undefined && style !== undefined && own !== style) {
-    reasons.push({ weight: "no", code: "style", fitted: own, other: style });
+  const build = of("style").find((own) => own !== undefined && style !== undefined && own !== style);
+  if (build !== undefined && style !== undefined) {
+    reasons.push({ weight: "no", code: "style", fitted: build, other: style });
   }
-  const [thread, direction] = [fitted?.thread, fitted?.direction];
-  if (thread === undefined || other.thread === undefined) {
-    reasons.push({ weight: "note", code: "thread not known", other: other.thread ?? null });
-  } else if (plainThread(thread) !== plainThread(other.thread)) {
-    reasons.push({ weight: "no", code: "thread", fitted: thread, other: other.thread });
+  const threads = of("thread");
+  const misfit = threads.find(
+    (own) => own !== undefined && thread !== undefined && plainThread(own) !== plainThread(thread),
+  );
+  if (misfit !== undefined && thread !== undefined) {
+    reasons.push({ weight: "no", code: "thread", fitted: misfit, other: thread });
+  } else if (thread === undefined || threads.includes(undefined)) {
+    reasons.push({ weight: "note", code: "thread not known", other: thread ?? null });
+  } else {
+    reasons.push({ weight: "note", code: "thread kept", thread });
   }
-  if (direction !== undefined && other.direction !== undefined && direction !== other.direction) {
-    reasons.push({ weight: "no", code: "direction", fitted: direction, other: other.direction });
+  const way = of("direction").find((own) => own !== undefined && direction !== undefined && own !== direction);
+  if (way !== undefined && direction !== undefined) {
+    reasons.push({ weight: "no", code: "direction", fitted: way, other: direction });
   }
   return reasons;
 }

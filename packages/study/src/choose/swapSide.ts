@@ -5,7 +5,6 @@ import { check } from "../check/check.js";
 import { factsOf } from "../life/factsOf.js";
 import type { LifeAnswer } from "../life/LifeAnswer.js";
 import { life } from "../life/life.js";
-import { lifeDraws } from "../spread/lifeDraws.js";
 import { spreadOf } from "../spread/spreadOf.js";
 import { mapParts } from "./mapParts.js";
 import type { SwapSide } from "./SwapAnswer.js";
@@ -21,22 +20,22 @@ export interface SideGiven {
   readonly at: readonly string[];
   /** K, coldest first */
   readonly temperatures: readonly number[];
-  readonly draws: number;
-  readonly seed: number;
+  /** drawn lives, or how to draw them; null for none */
+  readonly lives: Float64Array | (() => Float64Array) | null;
   readonly cost: CostGiven;
 }
 
 /** One side of a swap: what a system does with the elements it has. */
 export function swapSide(given: SideGiven): SwapSide {
-  const { system, temperatures, draws, seed } = given;
+  const { system, temperatures, lives } = given;
   const cold = temperatures[0] as number;
   const warm = temperatures.at(-1) as number;
   const { points } = check(system, { temperatures: [warm, cold] });
   const found = life(system);
   const known = found.horizon > 0;
   const interval = system.service ? { time: system.service.interval, atMost: system.service.atMost ?? 0 } : null;
-  const spread =
-    known && draws > 0 ? spreadOf(lifeDraws(system, { from: 0, to: draws, seed }), interval ?? null) : null;
+  const drawn = known && typeof lives === "function" ? lives() : lives;
+  const spread = known && drawn instanceof Float64Array ? spreadOf(drawn, interval) : null;
   return {
     element: given.name,
     code: found.cleanliness.at(-1)?.code ?? null,

@@ -1,4 +1,11 @@
-import type { Arrangement, SizeAnswer, SizeFailure, SizeReason } from "../choose/sizing/SizeAnswer.js";
+import type {
+  Arrangement,
+  NearestMiss,
+  SizeAnswer,
+  SizeFailure,
+  SizeReason,
+  SizeStage,
+} from "../choose/sizing/SizeAnswer.js";
 import { moneyText } from "./chooseMoney.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
@@ -51,7 +58,8 @@ export function sizeSentence(answer: SizeAnswer, units: UnitSystem): string {
   const [first, last] = [shown(temperatures[0]), shown(temperatures.at(-1))];
   const range = first === last ? `at ${first}` : `from ${first} to ${last}`;
   if (verdict === "no") {
-    return `None of ${candidates} arrangements on the ${side} side of ${answer.system} meets every limit ${range}.`;
+    const none = `None of ${candidates} arrangements on the ${side} side of ${answer.system} meets every limit ${range}.`;
+    return answer.nearest === null ? none : `${none} ${nearestText(answer.nearest, answer.asked, units)}`;
   }
   const head = `${passing} of ${candidates} arrangements on the ${side} side of ${answer.system} meet every limit ${range}.`;
   const cheapest = best.cost === null ? undefined : arrangements[best.cost];
@@ -61,8 +69,27 @@ export function sizeSentence(answer: SizeAnswer, units: UnitSystem): string {
   return least ? `${head} Least vacuum draws ${named(least, units)}.` : head;
 }
 
-function named({ stages, bore }: Arrangement, units: UnitSystem): string {
+/** What came nearest to meeting every limit, and by what it misses. */
+function nearestText(nearest: NearestMiss, { code, interval }: SizeAnswer["asked"], units: UnitSystem): string {
+  const head = `The nearest is ${named(nearest, units)}`;
+  const hours = (time: number) => quantity(time, "running time", units);
+  if (nearest.by === "interval" && nearest.life !== null && interval !== null) {
+    return `${head}: all else is kept, but a limit is met after ${hours(nearest.life)}, not the ${hours(interval)} wanted.`;
+  }
+  if (nearest.by === "cleanliness" && nearest.code !== null && code !== null) {
+    return `${head}: it feeds the engine, but fuel comes to the injection pump at ${nearest.code}, and ${code} is asked for.`;
+  }
+  if (nearest.by === "rating") return `${head}: it feeds the engine, but is not tested to the fineness asked.`;
+  return `${head}: ${failures[nearest.by]}, with ${quantity(nearest.inHand, "ratio", units)} in hand at the worst temperature.`;
+}
+
+function named({ stages, bore }: Pick<Arrangement, "stages" | "bore">, units: UnitSystem): string {
   const rows = stages.map(({ element, count }) => (count === 1 ? element : `${count} of ${element} side by side`));
   const width = bore === null ? "" : `, with lines of ${quantity(bore, "bore", units)}`;
   return `${rows.join(", then ")}${width}`;
+}
+
+/** Stages as a table has them: "2 x element P25, then element F4". */
+export function stagesText(stages: readonly SizeStage[]): string {
+  return stages.map(({ element, count }) => (count === 1 ? element : `${count} x ${element}`)).join(", then ");
 }

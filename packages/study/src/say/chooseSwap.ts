@@ -105,6 +105,8 @@ function clauseOf(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): st
       return `it is of another build: ${reason.other}, where ${reason.fitted} is fitted`;
     case "thread":
       return `its thread or port is ${reason.other}, and the one fitted has ${reason.fitted}`;
+    case "thread kept":
+      return `its thread or port is ${reason.thread}, as at the place it is for`;
     case "direction":
       return `fuel goes through it ${reason.other}, and through the one fitted ${reason.fitted}`;
     case "thread not known":

@@ -3,7 +3,7 @@ import type { Report } from "../also.js";
 import { type FilterData, sources } from "./filterKeys.js";
 import { checkRoom } from "./roomForSoil.js";
 
-/** Faults what the keys of a filter say together: no medium or two, areas that differ, too much soil, a law without its tests. */
+/** Faults what the keys of a filter say together: no medium or two, areas that differ, a bowl larger than the whole, too much soil, a law without its tests. */
 export function checkFilter(data: Partial<FilterData>, report: Report): void {
   const stated = sources.filter((source) => source in data);
   if (stated.length === 0) {
@@ -16,6 +16,9 @@ export function checkFilter(data: Partial<FilterData>, report: Report): void {
   }
   if ("rating" in data && "stated rating" in data) {
     report(["stated rating"], "stated twice", "the rating says how fine it is already; leave one of the two out");
+  }
+  if ((data.body ?? Number.NaN) < (data.bowl ?? Number.NaN)) {
+    report(["body"], "body under bowl", "less than the bowl alone; the body counts the bowl and all the fuel above it");
   }
   checkLaw(data, report);
   const own = areaOf(data);

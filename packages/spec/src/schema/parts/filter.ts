@@ -18,12 +18,14 @@ export const filterBlock = withJson(also(filterKeys, checkFilter), {
 /** A filter in SI. */
 export function toFilter(data: FilterData, name: string): SystemFilter {
   const area = areaOf(data);
-  const { style, housing, pleats, betas, restriction, leak, make, bowl, water, absorbs } = data;
+  const { style, thread, housing, pleats, betas, restriction, leak, make, bowl, water, absorbs, body, prefill } = data;
   const tests = toCapacityTests(data["capacity test"] ?? []);
   return given({
     part: "filter",
     name,
     style,
+    thread,
+    direction: data["flow direction"],
     medium: mediumOf(data, area ?? Number.NaN),
     area,
     housing,
@@ -40,6 +42,8 @@ export function toFilter(data: FilterData, name: string): SystemFilter {
     loadingLaw: data["loading law"],
     make,
     bowl,
+    body,
+    prefill,
     separation: water && { efficiency: water.efficiency, flow: water.at },
     absorbs: absorbs && toAbsorber(absorbs),
   });

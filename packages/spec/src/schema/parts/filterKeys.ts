@@ -18,6 +18,8 @@ export const filterKeys = block(
   {
     name: text("a name", "prefilter A").optional(),
     style: choice("a style of filter", ["spin-on", "cartridge", "in-line", "bowl", "in-tank"]).optional(),
+    thread: text("a thread or port", "M24x1.5").optional(),
+    "flow direction": choice("a flow direction", ["outside in", "inside out"]).optional(),
     "flow test": flowTest.optional(),
     medium: mediumBlock.optional(),
     "air test": airTestBlock.optional(),
@@ -39,6 +41,8 @@ export const filterKeys = block(
     "loading law": choice("a loading law", Object.keys(lawConstants) as LoadingLawName[]).optional(),
     make: choice("a make of medium", Object.keys(assumedCapacities) as MediumMake[]).optional(),
     bowl: measured("bowl").optional(),
+    body: measured("body").optional(),
+    prefill: choice("a rule on prefilling", ["allowed", "forbidden"]).optional(),
     water: separationBlock.optional(),
     absorbs: absorbsBlock.optional(),
     "terminal drop": measured("pressure", "a terminal drop").optional(),

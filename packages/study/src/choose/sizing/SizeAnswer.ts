@@ -1,5 +1,7 @@
 import type { LimitName } from "@thirstline/core";
+import type { LifeSpread } from "../../life/LifeAnswer.js";
 import type { AskedRating } from "../betaAt.js";
+import type { ArrangementFigures } from "./arrangementFigures.js";
 
 /** One stage: so many of one element side by side. */
 export interface SizeStage {
@@ -17,7 +19,7 @@ export interface Arrangement {
   readonly elements: number;
   /** elements changed in a year of duty */
   readonly changesAYear: number;
-  /** elements and stated work in a year, in the catalogue's own currency; null where a price is not known */
+  /** elements and stated work in a year, and stoppages at their chance where drawn, in the catalogue's own currency; null where a price is not known */
   readonly yearlyCost: number | null;
   /** most vacuum at the pump's inlet over the temperatures, with clean elements, Pa; with no pump, at the engine */
   readonly vacuum: number;
@@ -25,6 +27,10 @@ export interface Arrangement {
   readonly code: string;
   /** running time to the first limit, s, null where none comes within ten years; worked out for the best ones only */
   readonly life?: number | null;
+  /** of what is uncertain, from `withChances`; with the chance of a limit before the interval */
+  readonly spread?: LifeSpread;
+  /** of the yearly cost, stoppages at their chance; null where no cost of one is stated */
+  readonly stoppages?: number | null;
   /** whether no other arrangement is better in one of cost, vacuum and changes and as good in the rest */
   readonly pareto: boolean;
 }
@@ -50,6 +56,15 @@ export interface SizeFailed {
   readonly by: SizeFailure;
   readonly count: number;
   readonly example: { readonly stages: readonly SizeStage[]; readonly bore: number | null };
+}
+
+/** Of a search that found nothing, what came nearest, and what its figures are. */
+export interface NearestMiss extends ArrangementFigures {
+  readonly by: SizeFailure;
+  readonly stages: readonly SizeStage[];
+  readonly bore: number | null;
+  /** ISO 4406 code of the fuel at the injection pump or engine; null where it cannot be reckoned */
+  readonly code: string | null;
 }
 
 /** Why nothing was searched. */
@@ -101,5 +116,7 @@ export interface SizeAnswer {
   readonly arrangements: readonly Arrangement[];
   /** the most frequent first */
   readonly failed: readonly SizeFailed[];
+  /** where none passes */
+  readonly nearest: NearestMiss | null;
   readonly effort: SizeEffort;
 }

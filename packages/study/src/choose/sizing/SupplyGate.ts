@@ -1,9 +1,14 @@
 import { type BandEnd, type LimitName, solve } from "@thirstline/core";
 import { type Built, build, type CatalogueElement, type SystemPart } from "@thirstline/spec/system";
 import { type Condition, conditionsAt } from "./conditionsAt.js";
-import { type Fits, fits } from "./freeDrop.js";
+import { fits } from "./freeDrop.js";
 import { type Stack, withParts } from "./stack.js";
-import { LIMIT_ORDER } from "./supplyLimits.js";
+
+/** What sums tell of an arrangement: the limits that do not hold, and whether any came too close to call. */
+export interface Judged {
+  readonly close: boolean;
+  readonly broken: ReadonlySet<LimitName>;
+}
 
 /**
  * Whether stages of equal elements leave every limit held, by sums: at one flow the stages' drops add up, branches of equal
@@ -61,8 +66,8 @@ export class SupplyGate {
     return new Float64Array(this.conditions.length);
   }
 
-  /** Whether all limits hold with so much drop; where not, the first that does not. */
-  judge(drops: Float64Array): { readonly fits: Fits; readonly limit: LimitName | null } {
+  /** The limits that do not hold with so much drop. */
+  judge(drops: Float64Array): Judged {
     let close = false;
     const broken = new Set<LimitName>();
     this.conditions.forEach(({ free }, at) => {
@@ -72,14 +77,12 @@ export class SupplyGate {
         else if (own === "too close") close = true;
       }
     });
-    if (close) return { fits: "too close", limit: null };
-    const limit = LIMIT_ORDER.find((name) => broken.has(name)) ?? null;
-    return { fits: limit ? "no" : "yes", limit };
+    return { close, broken };
   }
 }
 
 /** Whether a system's parts are known by bands. */
-function isSpread(built: Built): boolean {
+export function isSpread(built: Built): boolean {
   const text = JSON.stringify([built.tanks, built.suction, built.delivery], (key, value) =>
     key === "linear" && value.low !== value.high ? "spread" : value,
   );
@@ -87,7 +90,7 @@ function isSpread(built: Built): boolean {
 }
 
 /** One filter by itself as core has it. */
-function circuitOf({ system }: Stack, filter: SystemPart): Built {
+export function circuitOf({ system }: Stack, filter: SystemPart): Built {
   const { delivery: _, ...rest } = system;
   return build({ ...rest, suction: [filter] });
 }

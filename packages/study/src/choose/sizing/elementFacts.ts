@@ -6,8 +6,8 @@ import { factsOf } from "../../life/factsOf.js";
 import { likely } from "../../life/Guess.js";
 import { lawOf } from "../../life/lawOf.js";
 import { captureBy } from "../captureBetween.js";
-import type { StagePart } from "./LifeGate.js";
 import type { SizeFailure } from "./SizeAnswer.js";
+import type { StagePart } from "./StagePart.js";
 import { arranged, type Stack } from "./stack.js";
 
 /** Whether a system lasts an interval, by the whole life. */

@@ -2,7 +2,7 @@ import { life as followLife } from "@thirstline/core";
 import type { CatalogueElement, System } from "@thirstline/spec/system";
 import { factsOf } from "../../life/factsOf.js";
 import { paretoOf } from "./pareto.js";
-import type { Found } from "./Search.js";
+import type { Found } from "./SearchKinds.js";
 import type { Arrangement, SizeAnswer } from "./SizeAnswer.js";
 import type { SizeOptions } from "./SizeOptions.js";
 import { arranged, type Stack } from "./stack.js";

@@ -2,11 +2,15 @@ import { InputError, parseCode } from "@thirstline/core";
 import type { CatalogueElement, System } from "@thirstline/spec/system";
 import { temperaturesOf } from "../temperaturesOf.js";
 import { groundsOf, rangeOf } from "./groundsOf.js";
+import { layoutOf } from "./layoutOf.js";
+import { nearestMiss } from "./nearestMiss.js";
 import { rankedOf } from "./ranked.js";
-import { countOf, Search } from "./Search.js";
+import { Search } from "./Search.js";
+import { countOf, type Picked } from "./SearchKinds.js";
 import type { SizeAnswer, SizeFailed } from "./SizeAnswer.js";
 import type { SizeOptions } from "./SizeOptions.js";
-import { type Layout, type Side, stackOf } from "./stack.js";
+import { type Side, stackOf } from "./stack.js";
+import type { Tally } from "./Tally.js";
 
 /** How far a search has come. */
 export interface SizeProgress {
@@ -81,21 +85,17 @@ export function* sizeSteps(
     interval: asked.interval,
   });
   for (const done of search.run()) yield { done, of: candidates };
-  const ranked = rankedOf(search.found, { stack, elements, system, interval: asked.interval, options, keep });
+  const { found, failed } = search.tally;
+  const ranked = rankedOf(found, { stack, elements, system, interval: asked.interval, options, keep });
   return {
     ...common,
     ...ranked,
-    verdict: search.found.length > 0 ? "yes" : "no",
+    verdict: found.length > 0 ? "yes" : "no",
     reasons: [],
-    passing: search.found.length,
-    failed: failedOf(search),
-    effort: {
-      spared: search.spared,
-      bySums: search.bySums,
-      byModel: search.byModel,
-      orders: search.orderCount,
-      lives: search.lives,
-    },
+    passing: found.length,
+    failed: failedOf(failed, elements),
+    nearest: found.length > 0 ? null : nearestMiss(failed, { system, elements, side: stack.side, temperatures }),
+    effort: search.effort,
   };
 }
 
@@ -104,6 +104,7 @@ const nothing = {
   best: { cost: null, vacuum: null, changes: null },
   arrangements: [],
   failed: [],
+  nearest: null,
   effort: { spared: 0, bySums: 0, byModel: 0, orders: 0, lives: 0 },
 };
 
@@ -117,12 +118,13 @@ function sideOf(system: System): Side {
   return !has("suction") && system.delivery !== undefined && has("delivery") ? "delivery" : "suction";
 }
 
-function failedOf(search: Search): SizeFailed[] {
-  return [...search.failed]
-    .map(([by, { count, example }]) => ({ by, count, example: { stages: named(example), bore: example.bore } }))
+function failedOf(failed: Tally["failed"], elements: readonly CatalogueElement[]): SizeFailed[] {
+  return [...failed]
+    .map(([by, { count, example }]) => ({ by, count, example: namesOf(example, elements) }))
     .sort((one, other) => other.count - one.count);
 }
 
-function named({ stages }: Layout) {
-  return stages.map(({ element, count }) => ({ element: element.name, count }));
+function namesOf(picked: Picked, elements: readonly CatalogueElement[]): SizeFailed["example"] {
+  const { stages, bore } = layoutOf(elements, picked);
+  return { stages: stages.map(({ element, count }) => ({ element: element.name, count })), bore };
 }

@@ -38,7 +38,8 @@ export function stackOf(system: System, side: Side): Stack {
   };
 }
 
-function holdsFilter(part: SystemPart): boolean {
+/** Whether a part is a filter or a bank with one in it. */
+export function holdsFilter(part: SystemPart): boolean {
   return part.part === "filter" || (part.part === "bank" && part.branches.some((branch) => branch.some(holdsFilter)));
 }
 

@@ -29,8 +29,8 @@ export function firstLimit(system: System, temperatures: readonly number[]): Lim
   return LIMIT_ORDER.find((limit) => broken.has(limit)) ?? null;
 }
 
-function notHeld({ good, bad }: Judgement): LimitName[] {
-  return [good, bad].flatMap(({ ceilings }) =>
+function notHeld({ lowEnd, highEnd }: Judgement): LimitName[] {
+  return [lowEnd, highEnd].flatMap(({ ceilings }) =>
     ceilings.flatMap(({ limit, inHand }) => (inHand < (limit === "vacuum clean" ? 0 : LEAST_IN_HAND) ? [limit] : [])),
   );
 }

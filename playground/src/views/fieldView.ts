@@ -1,0 +1,12 @@
+import { html } from "lit";
+import type { View } from "./View.js";
+
+/** At the machine: a gauge followed, a yard's list and the job card; fetched when first opened. */
+export const fieldView: View = {
+  id: "field",
+  label: "At the machine",
+  apart: true,
+  load: () => import("../field/field-view.js"),
+  show: ({ sheet, units, examples, place }) =>
+    html`<field-view .sheet=${sheet} .units=${units} .examples=${examples} .place=${place}></field-view>`,
+};
