@@ -1,4 +1,12 @@
-import { bowlDrainInterval, freeWater, separationAt, settlingSpeed, waterThroughStages } from "@thirstline/core";
+import {
+  bowlDrainInterval,
+  cleanDropFactor,
+  freeWater,
+  separationAt,
+  settlingSpeed,
+  settlingTime,
+  waterThroughStages,
+} from "@thirstline/core";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { between, logBetween } from "./some.js";
@@ -92,4 +100,39 @@ test("settlingSpeed(given) has no answer above a Reynolds number of 1", () => {
   const large = settlingSpeed({ size: 4.4e-4, density: 998, fuel: diesel });
   expect(large).toMatchObject({ known: false, reason: "Reynolds number above 1" });
   expect(large.reynolds).toBeGreaterThan(1);
+});
+
+test("settlingTime(given) is the depth over the speed, a quarter for twice the size, and without end for what rises", () => {
+  const drop = { size: 5e-5, density: 998, fuel: diesel };
+  fc.assert(
+    fc.property(between(0, 20), logBetween(1e-6, 1e-4), (depth, size) => {
+      const once = settlingTime({ ...drop, depth, size });
+      const large = settlingTime({ ...drop, depth, size: 2 * size });
+      const { known, ...found } = settlingSpeed({ ...drop, size });
+      if (!once.known || !large.known || !known || !("speed" in found)) throw new Error("not known");
+      expect(once.time).toBeCloseTo(depth / found.speed, 6);
+      expect(once.time).toBeCloseTo(4 * large.time, 4);
+    }),
+  );
+  expect(settlingTime({ ...drop, depth: 1, density: 700 })).toMatchObject({ known: true, time: Infinity });
+  expect(settlingTime({ ...drop, depth: 1, size: 1e-3 })).toMatchObject({ known: false });
+  expect(settlingTime({ depth: 1, size: 1e-4, density: 998, fuel: diesel })).toMatchObject({
+    time: expect.closeTo(2626, 0),
+  });
+  expect(() => settlingTime({ ...drop, depth: -1 })).toThrow("settlingTime requires depth to be at least 0 m, got -1");
+});
+
+test("cleanDropFactor(given) lies between a rigid sphere's 1 and a bubble's 1.5, and falls with the drop's viscosity", () => {
+  fc.assert(
+    fc.property(logBetween(1e-6, 10), logBetween(1e-6, 10), logBetween(1.01, 100), (drop, fuel, times) => {
+      const factor = cleanDropFactor({ drop, fuel });
+      expect(factor).toBeGreaterThanOrEqual(1);
+      expect(factor).toBeLessThanOrEqual(1.5);
+      expect(cleanDropFactor({ drop: drop * times, fuel })).toBeLessThan(factor);
+    }),
+  );
+  expect(cleanDropFactor({ drop: 1.0016e-3, fuel: 2.475e-3 })).toBeCloseTo(1.3111, 4);
+  expect(() => cleanDropFactor({ drop: 0, fuel: 1e-3 })).toThrow(
+    "cleanDropFactor requires drop to be more than 0 Pa s",
+  );
 });

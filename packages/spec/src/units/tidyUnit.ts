@@ -14,6 +14,7 @@ const rewrites: readonly (readonly [RegExp, string])[] = [
   [/\bmm (Hg|H2O)\b/g, "mm$1"],
   [/\b[Ii]mp(?:erial|\.)? ?gal(?:lons?)?\b/g, "impgal"],
   [/\b(?:US|U\.S\.) ?gal(?:lons?)?\b/g, "gal"],
+  [/\bfl\.? ?oz\b\.?/g, "floz"],
   [/Pa\.?s\b/g, "Pa*s"], // "mPa.s" and "mPas", as standards and makers print it
   [/\bdeg ([CF])\b/g, "deg$1"],
   // "g/kW h" is written for "g/(kW h)" throughout the trade; nobody means grams times hours.

@@ -50,5 +50,6 @@ export const refinedUnits: readonly TradeUnit[] = [
   { name: "psi", si: "Pa", value: poundPerSquareInch },
   { name: "mmHg", si: "Pa", value: millimetreOfMercury },
   { name: "torr", si: "Pa", value: 101325 / 760 }, // exact (14th CGPM definition of the atmosphere)
+  { name: "floz", si: "m^3", value: usGallon / 128 }, // US fluid ounce, exact (NIST SP 811)
   { name: "hp", si: "W", value: 745.6998715822702 }, // 550 ft lbf/s, exact definition (NIST SP 811)
 ];

@@ -4,7 +4,7 @@
  */
 const wordsByMeasure = {
   length: "m km cm mm um micron microns in inch inches ft foot feet yd mi mile miles mil thou",
-  volume: "L l litre litres liter liters cL mL ml cc gal gallon gallons impgal qt pt",
+  volume: "L l litre litres liter liters cL mL ml cc gal gallon gallons impgal qt pt floz",
   time: "s sec second seconds min minute minutes h hr hrs hour hours day days week weeks month months year years",
   mass: "kg g gram grams mg ug t tonne tonnes lb lbs oz",
   pressure: "Pa mPa hPa kPa MPa mbar bar psi atm torr mmHg inHg mmH2O cmH2O inH2O",

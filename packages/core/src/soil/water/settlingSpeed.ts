@@ -24,7 +24,7 @@ export type Settling =
  * a drop of 100 um needs 44 minutes for a metre of diesel, one of 10 um three days.
  *
  * A rigid sphere alone in creeping flow; 2 % too fast at a Reynolds number of 0.1, and not given above 1. A clean drop
- * whose inside turns may be up to a half faster (Hadamard and Rybczynski, 1911, from memory).
+ * whose inside turns may be up to a half faster: `cleanDropFactor`.
  *
  * @param given size, m; density of drop or grain, kg/m3; the fuel's density, kg/m3, and kinematic viscosity, m2/s
  * @throws InputError for anything not above 0

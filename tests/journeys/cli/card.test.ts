@@ -1,0 +1,116 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { thirstline } from "./thirstline.js";
+
+// The job card. Kept outcomes are made anew as those of the other commands are.
+
+const kept = fileURLToPath(new URL("./cardExpected/", import.meta.url));
+const refresh = process.env.REFRESH_EXPECTED === "1";
+
+const transcripts: readonly (readonly [name: string, ...args: string[]])[] = [
+  ["card", "card", "heron.yaml"],
+  ["card-one-cold-us", "card", "heron.yaml", "--at", "prefilter A", "-t", "-10 degC", "--units", "us"],
+  ["card-wax", "card", "heron.yaml", "--at", "fine filter", "-t", "-20 degC", "--prefill", "manual-allows"],
+  ["card-gravity", "card", "generator.yaml"],
+  ["card-soiled-elsewhere", "card", "generator-soiled.yaml", "--primer", "10 mL"],
+  ["card-screen", "card", "crane.yaml", "--primer", "0.5 fl oz"],
+  ["card-forbidden", "card", "lorry.yaml", "--prefill", "manual-allows"],
+  ["card-shut-vent", "card", "lorry-blocked-vent.yaml", "--at", "prefilter P15"],
+  ["card-petrol", "card", "workboat.yaml"],
+  ["card-in-tank", "card", "dewatering.yaml"],
+  ["card-no-such-filter", "card", "heron.yaml", "--at", "prefliter A", "--at", "prefilter C"],
+  ["card-bad-values", "card", "heron.yaml", "--prefill", "yes", "--primer", "12", "-t", "5 degC", "-t", "0 degC"],
+  ["card-two-pages", "card", "heron.yaml", "lorry.yaml", "--html"],
+  ["card-help", "card", "--help"],
+];
+
+function outcome(args: readonly string[]): string {
+  const { stdout, stderr, code } = thirstline(args, { folder: "demo" });
+  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
+  return `$ thirstline ${words.join(" ")}\nexit code ${code}\n--- standard output\n${stdout}--- standard error\n${stderr}---\n`;
+}
+
+if (refresh) {
+  test.each(transcripts)("%s is written anew, to be read line by line before it is taken in", (name, ...args) => {
+    writeFileSync(`${kept}${name}.txt`, outcome(args));
+    throw new Error("written; run again without REFRESH_EXPECTED to compare"); // a run that writes must not pass
+  });
+} else {
+  test.each(transcripts)("thirstline does what is kept: %s", (name, ...args) => {
+    expect(outcome(args)).toBe(readFileSync(`${kept}${name}.txt`, "utf8"));
+  });
+}
+
+test("every kept card belongs to a command line, and fits 80 columns", () => {
+  const names = readdirSync(kept);
+  expect(names.sort()).toEqual(transcripts.map(([name]) => `${name}.txt`).sort());
+  const wide = names
+    .flatMap((name) => readFileSync(`${kept}${name}`, "utf8").split("--- standard error")[0]?.split("\n") ?? [])
+    .filter((line) => [...line].length > 80 && !line.startsWith("$ "));
+  expect(wide).toEqual([]);
+});
+
+const UNITS = ["Pa", "m3/s", "kg/m3", "K", "m", "m3", "s", "1"];
+
+/** Where a number stands outside { value, unit }, a figure has no known unit, or a missing one no reason. */
+function strayFigures(value: unknown, path: string): string[] {
+  if (typeof value === "number") return [path];
+  if (typeof value !== "object" || value === null) return [];
+  if (!("value" in value))
+    return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
+  const { value: figure, unit, reason } = value as { value: unknown; unit?: unknown; reason?: unknown };
+  const known = typeof unit === "string" && UNITS.includes(unit);
+  return known && (typeof figure === "number") === (reason === undefined) ? [] : [path];
+}
+
+describe("thirstline card --json", () => {
+  test.each([
+    "heron.yaml",
+    "lorry-blocked-vent.yaml",
+    "generator.yaml",
+    "workboat.yaml",
+    "dewatering.yaml",
+    "crane.yaml",
+  ])("of %s puts every number into a value with its unit", (file) => {
+    const { stdout, stderr, code } = thirstline(["card", file, "--json"], { folder: "demo" });
+    const parsed: { answers: { question: string; sections: { name: string }[] }[] } = JSON.parse(stdout);
+    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(parsed.answers.map(({ question }) => question)).toEqual(["card"]);
+    expect(parsed.answers[0]?.sections[0]?.name).toBe("cautions");
+    expect({ stderr, code }).toEqual({ stderr: "", code: 0 });
+  });
+
+  test("is refused beside --html", () => {
+    const { stdout, code } = thirstline(["card", "heron.yaml", "--html", "--json"], { folder: "demo" });
+    const { faults }: { faults: { path: string; code: string }[] } = JSON.parse(stdout);
+    expect(faults).toMatchObject([{ path: "--html", code: "two forms" }]);
+    expect(code).toBe(2);
+  });
+
+  test("names an unknown filter as a fault", () => {
+    const args = ["card", "heron.yaml", "--at", "fine fitler", "--json"];
+    const { stdout, stderr, code } = thirstline(args, { folder: "demo" });
+    const { faults }: { faults: { code: string; message: string }[] } = JSON.parse(stdout);
+    expect(faults).toMatchObject([
+      { code: "unknown filter", message: expect.stringContaining('did you mean "fine filter"?') },
+    ]);
+    expect({ stderr, code }).toEqual({ stderr: "", code: 2 });
+  });
+});
+
+test("thirstline card exits 4 where there is nothing to change, and 2 where the file is at fault", () => {
+  const bare = `format: thirstline/1
+name: bare
+fuel: { kind: diesel, grade: winter, temperature: 15 degC }
+place: { altitude: 0 m }
+demand: { burn: 20 L/h, return: 30 L/h }
+tank: { full depth: 0.5 m, low depth: 0.1 m, vent: open }
+suction: [line: { length: 3 m, bore: 10 mm, surface: rubber hose }]
+pump: { kind: fixed, flow: 120 L/h, relief: 60 kPa, relief to: inlet }
+`;
+  const { stdout, code } = thirstline(["card", "-"], { folder: "files", input: bare });
+  expect(stdout).toContain("The file has no filter or screen: there is nothing to change.");
+  expect(code).toBe(4);
+  expect(thirstline(["card", "faulty.yaml"], { folder: "files" }).code).toBe(2);
+});
