@@ -7,6 +7,7 @@ const root = fileURLToPath(new URL("../../../", import.meta.url));
 
 /** Letters inside a sum or a choice that stand for one value all the same. */
 const SINGLE: Readonly<Record<string, readonly string[]>> = {
+  arrangements: ["e", "p"],
   "blend-grunberg-nissan": ["nu_1"],
   "chance-error": ["m"],
   "cost-share": ["d"],

@@ -4,6 +4,7 @@ import { figuresOf, proofOf, workingOf } from "@thirstline/study/working";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { aSystem } from "../../support/systems.js";
+import { LONG } from "./sampled.js";
 
 /** A life, of a system that core can follow. */
 function answered(system: System): ReturnType<typeof life> {
@@ -25,7 +26,7 @@ test("figuresOf(system) works every figure of check out of formulas that agree w
       );
       expect(faults).toEqual([]);
     }),
-    { numRuns: 30, endOnFailure: true },
+    { numRuns: LONG ? 30 : 4, endOnFailure: true },
   );
 });
 
@@ -48,7 +49,7 @@ test("workingOf(system, figure) comes to the figures of check", { timeout: 120_0
       same("ceiling at change", point?.ceilings.atChange.flow.middle);
       same("fuel viscosity", point?.fuel.kinematicViscosity);
     }),
-    { numRuns: 40, endOnFailure: true },
+    { numRuns: LONG ? 40 : 6, endOnFailure: true },
   );
 });
 
@@ -67,6 +68,6 @@ test("workingOf(system, figure) of a life meets its limit, and its soil is what 
         expect(working === null ? [] : proofOf(working).misses).toEqual([]);
       }
     }),
-    { numRuns: 6, endOnFailure: true },
+    { numRuns: LONG ? 6 : 1, endOnFailure: true },
   );
 });

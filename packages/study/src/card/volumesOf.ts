@@ -7,19 +7,25 @@ import type { Spot } from "./spots.js";
 /** Fuel that runs out when these are opened: bodies, and at the worst the lines beside them. What stands in a tank holds none. */
 export function volumesOf(changed: readonly Changeable[]): CardVolumes {
   const opened = changed.filter(isOpened);
-  const lines = new Set(opened.flatMap((spot) => linesBeside(spot, opened)));
+  const lines = emptiedLines(changed);
   const bodies = opened.map(({ part }) => (part.part === "filter" ? (part.body ?? part.bowl ?? 0) : 0));
   return {
     bodies: bodies.reduce((sum, one) => sum + one, 0),
     unknown: opened
       .filter(({ part }) => part.part === "filter" && part.body === undefined)
       .map(({ part }) => part.name),
-    lines: [...lines].reduce((sum, { length, bore }) => sum + (Math.PI / 4) * bore ** 2 * length, 0),
+    lines: lines.reduce((sum, { length, bore }) => sum + (Math.PI / 4) * bore ** 2 * length, 0),
   };
 }
 
+/** Lines beside what is opened, each once. */
+export function emptiedLines(changed: readonly Changeable[]): SystemLine[] {
+  const opened = changed.filter(isOpened);
+  return [...new Set(opened.flatMap((spot) => linesBeside(spot, opened)))];
+}
+
 /** Whether changing it opens the path: what hangs in a tank is lifted out of the fuel. */
-function isOpened({ part }: Changeable): boolean {
+export function isOpened({ part }: Changeable): boolean {
   return part.part === "filter" && part.style !== "in-tank";
 }
 

@@ -28,7 +28,7 @@ function airWords({ priming, pump, volumes }: CardFacts, units: UnitSystem): Wor
     unknown.length === 0 ? say`` : say`, more by what ${namesWords(unknown)} ${unknown.length > 1 ? "hold" : "holds"}`;
   const air =
     least === most || least === 0
-      ? fig("air", volumeText(most, units))
+      ? fig("most air", volumeText(most, units))
       : say`${fig("air", volumeText(least, units))} (${fig("most air", volumeText(most, units))} if lines ran empty)`;
   if (most === 0) {
     return unknown.length === 0
@@ -42,7 +42,7 @@ function airWords({ priming, pump, volumes }: CardFacts, units: UnitSystem): Wor
   }
   const count =
     strokes.least === strokes.most || strokes.least === 0
-      ? fig("strokes", `${strokes.most}`)
+      ? fig("most strokes", `${strokes.most}`)
       : say`${fig("strokes", `${strokes.least}`)} to ${fig("most strokes", `${strokes.most}`)}`;
   return say`Hand primer: ${first === "" ? "" : "up to "}${count} strokes for ${air} of air${more}, at ${volumeText(stroke, units)} a stroke and ${quantity(fill, "ratio", "metric")} of it moving (assumed).`;
 }

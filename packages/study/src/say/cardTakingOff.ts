@@ -48,7 +48,7 @@ function shutWords({ cock, elements }: CardFacts, units: UnitSystem): Words {
   const [deepest] = opened.toSorted((one, other) => other.head - one.head);
   const shut = cock === null ? say`Shut the fuel cock, or clamp the line where there is none` : say`Shut ${cock}`;
   if (!deepest) return say`${shut}; open the tank cap to let pressure off.`;
-  const height = fig("head", quantity(Math.abs(deepest.head), "length", units));
+  const height = fig(`head over ${deepest.name}`, quantity(Math.abs(deepest.head), "length", units));
   const runs =
     deepest.head > 0
       ? say`: a full tank stands ${height} over ${deepest.name} and would run out`

@@ -25,7 +25,7 @@ function intervalWords({ water }: CardFacts, units: UnitSystem): Words[] {
       ];
     case "nothing free":
       return [
-        say`At ${fig("coldest", quantity(water.temperature, "temperature", units))}, the coldest of the duty, all stated water stays dissolved: nothing to drain. A dirty delivery changes that; look now and then.`,
+        say`At ${fig("coldest season", quantity(water.temperature, "temperature", units))}, the coldest of the duty, all stated water stays dissolved: nothing to drain. A dirty delivery changes that; look now and then.`,
       ];
     case "no separator":
       return [
@@ -52,7 +52,8 @@ function stageWords({ stages, season, temperature }: Stages, units: UnitSystem):
           ? say`${names}: how often to drain cannot be told, since the size of a bowl is not stated. Look every day at first.`
           : say`${names}: when water would shut that cannot be told.`;
     }
-    const time = fig("drain", quantity(one.every, "running time", units));
+    const what = one.kind === "bowl" ? `draining of ${one.element}` : `shutting of ${one.element} by water`;
+    const time = fig(what, quantity(one.every, "running time", units));
     // The rest is US Army TM 5-3805-263-14&P-3's, for one engine family.
     return one.kind === "bowl"
       ? say`Drain ${names} every ${time} at the latest, after 5 to 10 minutes at rest, until clean fuel comes: by then ${full} in the worst of the year (${at}).`

@@ -6,6 +6,8 @@ import { fig, say, type Words } from "./words.js";
 /** Why nothing can be said of a life, as a clause that names what would settle it. */
 export function lifeReasonWords(reason: LifeReason, units: UnitSystem): Words {
   switch (reason.code) {
+    case "shut":
+      return say`${reason.by} lets no fuel through, so no element fills; open it, then ask again`;
     case "no delivered fuel":
       return say`how dirty the fuel comes is not stated (a code such as 18/16/13 or solids in mg/L, under "delivered fuel")`;
     case "no duty":

@@ -49,14 +49,16 @@ function firstWords({ elements }: LifeAnswer): Words {
   if (!first || first.share === 0 || rest.length === 0) return [];
   const alike = rest.filter(({ share }) => Math.abs(share - first.share) < 1e-6 * first.share);
   const names = namesWords([first, ...alike].map(({ name }) => name));
-  const share = fig("share", quantity(first.share * (1 + alike.length), "ratio", "metric"));
+  // Several that go together are said with one share, which is no figure of its own.
+  const key = alike.length > 0 ? "share" : `share of the rise of ${first.name}`;
+  const share = fig(key, quantity(first.share * (1 + alike.length), "ratio", "metric"));
   return say`${names} ${alike.length > 0 ? "go" : "goes"} first, with ${share} of all the rise by then.`;
 }
 
 /** Without an end, how far the fullest has got. */
 function unmet({ elements }: LifeAnswer): Words {
   const most = elements.reduce((fullest, one) => (one.restriction > fullest.restriction ? one : fullest));
-  const ratio = fig("restriction", most.restriction.toFixed(1));
+  const ratio = fig(`resistance over clean of ${most.name}`, most.restriction.toFixed(1));
   return say`By then ${most.name} resists ${ratio} times as much as clean.`;
 }
 

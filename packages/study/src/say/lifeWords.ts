@@ -3,7 +3,8 @@ import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
 import { fig, say, type Words } from "./words.js";
 
-const rules: Readonly<Record<ChangeRule["by"], string>> = {
+/** Rules by which a change is due, as a clause names them. */
+export const ruleWords: Readonly<Record<ChangeRule["by"], string>> = {
   "manual's interval": "the manual's usual interval",
   "manual's longest interval": "the longest the manual allows",
   distance: "the manual's distance",
@@ -17,7 +18,7 @@ export function changeWords(answer: LifeAnswer, units: UnitSystem): Words | null
   if (!change) return null;
   if (change.time === 0) return null;
   const when = fig("change", quantity(change.time, "running time", units));
-  const first = say`Change at ${when}: of interval, distance, calendar and restriction, whichever comes first, it is ${rules[change.by]}.`;
+  const first = say`Change at ${when}: of interval, distance, calendar and restriction, whichever comes first, it is ${ruleWords[change.by]}.`;
   if (!interval) return say`${first} The manual's interval is not in the file, and it decides.`;
   const most = fig("at most", quantity(interval.atMost, "running time", units));
   const source = interval.source === null ? "" : ` (${interval.source})`;
@@ -52,6 +53,15 @@ export function chanceText(
   if (chance === 1) return `over ${100 - least(draws)} %, every draw`;
   const percent = (share: number) => (100 * share).toFixed(share < 0.1 ? 1 : 0);
   return `${percent(chance)} %, give or take ${percent(chanceError)} %`;
+}
+
+/** A chance without how well it is known, as a table has it. */
+export function chanceShort(spread: {
+  readonly chance: number;
+  readonly chanceError: number;
+  readonly draws: number;
+}): string {
+  return chanceText(spread, spread.draws).split(",")[0] ?? "";
 }
 
 /** What one draw more or less would be, in percent. */

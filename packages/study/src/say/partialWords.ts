@@ -1,4 +1,4 @@
-import type { LifeAnswer, PartialChange } from "../life/LifeAnswer.js";
+import type { FlowShare, LifeAnswer, PartialChange } from "../life/LifeAnswer.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
 import { fig, say, type Words } from "./words.js";
@@ -32,13 +32,16 @@ function sentence(one: PartialChange, alike: readonly string[], units: UnitSyste
   const others = shares.filter((share) => share.element !== element);
   const name = alike.length === 0 ? element : `${element} (or ${alike.join(" or ")})`;
   if (!own || others.length === 0 || own.after - own.before < 0.005) return say`${name} alone ${bought(one, units)}.`;
-  const percent = (share: number) => fig("flow share", quantity(share, "ratio", "metric"));
-  const left = others.map((other) => say`${percent(other.after)} to ${other.element}`);
-  return say`${name} alone ${bought(one, units)}: new, it takes ${percent(own.after)} of the flow where it took ${percent(own.before)}, fills the faster for it, and leaves ${left.flatMap((words, at) => (at === 0 ? words : [" and ", ...words]))}.`;
+  const percent = (key: string, share: number) => fig(key, quantity(share, "ratio", "metric"));
+  const after = ({ element: of, after: share }: FlowShare) =>
+    percent(`share of flow of ${of} with ${element} new`, share);
+  const before = percent(`share of flow of ${element} before ${element} is changed`, own.before);
+  const left = others.map((other) => say`${after(other)} to ${other.element}`);
+  return say`${name} alone ${bought(one, units)}: new, it takes ${after(own)} of the flow where it took ${before}, fills the faster for it, and leaves ${left.flatMap((words, at) => (at === 0 ? words : [" and ", ...words]))}.`;
 }
 
-function bought({ time }: PartialChange, units: UnitSystem): Words {
+function bought({ element, time }: PartialChange, units: UnitSystem): Words {
   if (time === null) return say`buys more than ten years of duty`;
   if (time < LITTLE) return say`buys nothing, since the limit is met elsewhere`;
-  return say`buys another ${fig("partial change", quantity(time, "running time", units))}`;
+  return say`buys another ${fig(`next end with ${element} alone new`, quantity(time, "running time", units))}`;
 }

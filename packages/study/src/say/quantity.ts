@@ -32,7 +32,7 @@ function rounded(shown: number, kind: QuantityKind): string {
 /** As many decimals as leave three digits, no more than the kind is known to. */
 function decimalsOf(size: number, kind: QuantityKind): number {
   if (kind === "ratio" || kind === "altitude" || kind === "distance") return 0;
-  if (kind === "running time" || kind === "volume") return size < 9.95 ? 1 : 0;
+  if (kind === "running time" || kind === "volume" || kind === "small volume") return size < 9.95 ? 1 : 0;
   if (kind === "temperature") return Math.abs(size - Math.round(size)) < 0.05 ? 0 : 1;
   if (size >= 99.95) return 0;
   if (size >= 9.995 || kind === "vacuum" || kind === "pressure" || kind === "absolute pressure") return 1;

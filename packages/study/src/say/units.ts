@@ -20,6 +20,7 @@ export type QuantityKind =
   | "dynamic viscosity"
   | "running time"
   | "volume"
+  | "small volume"
   | "distance"
   | "soil"
   | "solids"
@@ -75,6 +76,8 @@ const units: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, ShownUnit
   "dynamic viscosity": { metric: { symbol: "mPa s", size: 1e-3 }, us: { symbol: "cP", size: 1e-3 } },
   "running time": { metric: HOURS, us: HOURS },
   volume: { metric: { symbol: "L", size: 1e-3 }, us: { symbol: "gal", size: US_GALLON } },
+  // A fluid ounce is a 128th of the gallon.
+  "small volume": { metric: { symbol: "mL", size: 1e-6 }, us: { symbol: "fl oz", size: US_GALLON / 128 } },
   distance: { metric: { symbol: "km", size: 1000 }, us: { symbol: "mi", size: MILE } },
   soil: { metric: GRAM, us: GRAM },
   solids: { metric: MILLIGRAM_A_LITRE, us: MILLIGRAM_A_LITRE },
@@ -106,6 +109,7 @@ export const siUnit: Readonly<Record<QuantityKind, string>> = {
   "dynamic viscosity": "Pa s",
   "running time": "s",
   volume: "m3",
+  "small volume": "m3",
   distance: "m",
   soil: "kg",
   solids: "kg/m3",

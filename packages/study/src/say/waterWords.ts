@@ -8,7 +8,7 @@ import { fig, say, type Words } from "./words.js";
 export function waterWords(water: WaterAnswer, units: UnitSystem): Words[] {
   const { season, temperature, total, dissolved, free, carriedOn, stages } = water;
   const solids = (value: number) => quantity(value, "solids", units);
-  const at = say`At ${fig("temperature", quantity(temperature, "temperature", units))} (${season}), the coldest of the duty,`;
+  const at = say`At ${fig("coldest season", quantity(temperature, "temperature", units))} (${season}), the coldest of the duty,`;
   const split =
     dissolved === null
       ? say`${at} nobody knows how much of the ${solids(total)} of water this fuel dissolves; all is taken as free.`
@@ -36,7 +36,9 @@ function stageWords(
   units: UnitSystem,
 ): Words {
   const several = names.length > 1;
-  const share = fig("efficiency", quantity(efficiency, "ratio", "metric"));
+  // Elements that are spoken of together do the same, so the first stands for all.
+  const [first = ""] = names;
+  const share = fig(`share of free water kept by ${first}`, quantity(efficiency, "ratio", "metric"));
   const hours = (time: number) => quantity(time, "running time", units);
   const hourly = quantity(rate * 3600, "soil", units);
   const [keep, it, its, swell] = several
@@ -46,9 +48,9 @@ function stageWords(
   if (kind === "absorber") {
     return shutAfter === null
       ? say`${keeps}, and ${swell}.`
-      : say`${keeps}, and ${swell} shut after ${fig("swollen", hours(shutAfter))}.`;
+      : say`${keeps}, and ${swell} shut after ${fig(`shutting of ${first} by water`, hours(shutAfter))}.`;
   }
   return drainEvery === null
     ? say`${keeps}; the size of ${its} is not stated.`
-    : say`${keeps}: drain ${its} every ${fig("drain", hours(drainEvery))} at the latest.`;
+    : say`${keeps}: drain ${its} every ${fig(`draining of ${first}`, hours(drainEvery))} at the latest.`;
 }

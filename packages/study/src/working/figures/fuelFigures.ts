@@ -8,7 +8,7 @@ import { airPressure, altitude } from "../supply/air.js";
 import { burn, demand, returned } from "../supply/demand.js";
 import { vacuum } from "../supply/pressures.js";
 import { suctionFlow } from "../supply/pump.js";
-import { fromFile, fromSource } from "../worked.js";
+import { fromFile, fromSource, inWords } from "../worked.js";
 import type { FigureMaker } from "./FigureMaker.js";
 
 const ASKED = "Demand and place";
@@ -39,6 +39,7 @@ export function fuelFigures(scene: Scene): FigureMaker[] {
     ),
     figure(FUEL, "coldest fuel data", () => ofFuel(scene, "coldest fuel data", fuel.range.from)),
     figure(FUEL, "warmest fuel data", () => ofFuel(scene, "warmest fuel data", fuel.range.to)),
+    ...(cautions.some(({ code }) => code === "above range") ? [figure(FUEL, "no bound below", () => noBound())] : []),
     ...cautions.flatMap((caution): FigureMaker[] => {
       if (caution.code === "beyond measured points") {
         return [
@@ -78,4 +79,10 @@ function ofFuel({ built }: Scene, name: string, value: number): Step | null {
   if (!Number.isFinite(value)) return null;
   const plain = { name, value, unit: "K", kind: "temperature" } as const;
   return fromSource(`published for ${built.fuel.name}: ${built.fuel.sources.join("; ")}`, plain);
+}
+
+/** What a remark on fuel above its data says of how far down they go. */
+function noBound(): Step {
+  const words = "the fuel is above its data, so no bound below matters: from 0 K on";
+  return inWords(words, { name: "no bound below", value: 0, unit: "K", kind: "temperature" });
 }

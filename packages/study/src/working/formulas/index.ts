@@ -1,6 +1,8 @@
 import type { Formula } from "../Formula.js";
 import * as air from "./air.js";
+import * as bench from "./bench.js";
 import * as caught from "./caught.js";
+import * as choosing from "./choosing.js";
 import * as curves from "./curves.js";
 import * as density from "./density.js";
 import * as duty from "./duty.js";
@@ -12,6 +14,7 @@ import * as flow from "./flow.js";
 import * as limits from "./limits.js";
 import * as lines from "./lines.js";
 import * as loading from "./loading.js";
+import * as most from "./most.js";
 import * as passage from "./passage.js";
 import * as path from "./path.js";
 import * as pumps from "./pumps.js";
@@ -21,6 +24,7 @@ import * as spreads from "./spreads.js";
 import * as vapour from "./vapour.js";
 import * as viscosity from "./viscosity.js";
 import * as waterInFuel from "./waterInFuel.js";
+import * as yearCost from "./yearCost.js";
 
 /** A topic of the reference pages, with its formulas in the order they are stated. */
 export interface FormulaTopic {
@@ -55,6 +59,9 @@ export const formulaTopics: readonly FormulaTopic[] = [
       "id" in one ? [one as Formula] : (Object.values(one) as Formula[]),
     ),
   },
+  { topic: "At the bench", formulas: Object.values(bench) },
+  { topic: "Comparing systems", formulas: [...Object.values(choosing), ...Object.values(most)] },
+  { topic: "What a year costs", formulas: Object.values(yearCost) },
   { topic: "Draws of what is uncertain", formulas: Object.values(spreads) },
 ];
 

@@ -4,6 +4,8 @@ import type { Asked } from "../Asked.js";
 export interface Leaf {
   readonly figure: string;
   readonly asked: Asked;
+  /** which of the systems compared, where a question compares some */
+  readonly of?: string;
 }
 
 /** Blocks of an answer from its whole down to the one that holds a figure. */

@@ -1,7 +1,12 @@
 import type { Asked } from "../Asked.js";
+import type { ChoiceQuestion } from "../choices/Choice.js";
+import { cardAsked, cardLeaves, cardOf } from "./cardLeaves.js";
 import type { Blocks, Leaf, LeafRow } from "./Leaf.js";
 import { lifeLeaves } from "./lifeLeaves.js";
 import { checkLeaves, curveLeaves } from "./pointLeaves.js";
+import { remedyLeaves, remedyOf } from "./remedyLeaves.js";
+import { sizeLeaves, sizeOf } from "./sizeLeaves.js";
+import { swapLeaves, swapSideOf } from "./swapLeaves.js";
 
 /** Every question whose figures all have a working, with the figure of each place in its answer. */
 export const leavesOf = { check: checkLeaves, curve: curveLeaves, life: lifeLeaves } as const satisfies Record<
@@ -12,8 +17,25 @@ export const leavesOf = { check: checkLeaves, curve: curveLeaves, life: lifeLeav
 /** A question whose figures all have a working. */
 export type WorkedQuestion = keyof typeof leavesOf;
 
+/** The same of the questions that compare systems. */
+export const choiceLeaves: Readonly<Record<ChoiceQuestion, readonly LeafRow[]>> = {
+  swap: swapLeaves,
+  size: sizeLeaves,
+  remedy: remedyLeaves,
+  card: cardLeaves,
+};
+
+/** Which of the systems compared a figure belongs to. */
+const ofWhich: Readonly<Record<ChoiceQuestion, (path: readonly (string | number)[], answer: object) => string>> = {
+  swap: swapSideOf,
+  size: sizeOf,
+  remedy: remedyOf,
+  card: cardOf,
+};
+
 /**
- * Which working belongs to a figure of an answer in JSON: every `{ value, unit }` of it has one.
+ * Which working belongs to a figure of an answer in JSON: every `{ value, unit }` of it has one. `workingOf` takes what it
+ * hands back, or `choiceWorking` where the question compares systems.
  *
  * @param question of the answer
  * @param answer as `--json` gives it, one of its `answers`
@@ -22,26 +44,46 @@ export type WorkedQuestion = keyof typeof leavesOf;
  * @returns null for a path that is no figure
  */
 export function leafAt(
-  question: WorkedQuestion,
+  question: WorkedQuestion | ChoiceQuestion,
   answer: object,
   path: readonly (string | number)[],
   { ownTemperature = false } = {},
 ): Leaf | null {
   const last = path.at(-1);
-  const column = typeof last === "number" ? last : null;
+  // A place in a column stands within a figure of many values; a figure in a list is one of its own.
+  const inside = blocksAlong(answer, path);
+  const column = typeof last === "number" && "unit" in (inside.at(-1) ?? {}) ? last : null;
   const keys = column === null ? path : path.slice(0, -1);
-  const blocks = blocksAlong(answer, keys);
+  const blocks = column === null ? inside : inside.slice(0, -1);
   const end = keys.at(-1);
   const isEnd = end === "low" || end === "high";
   const pattern = isEnd ? [...keys.slice(0, -1), "middle"] : keys;
-  const row = leavesOf[question].find(([own]) => matches(own, pattern));
+  const row = rowsOf(question).find(([own]) => matches(own, pattern));
   const block = blocks.at(-1);
   if (row === undefined || block === undefined) return null;
   const [, figure] = row;
   const name = typeof figure === "string" ? figure : figure(block, around(blocks));
   if (name === "") return null;
   const which = isEnd || end === "middle" ? end : null;
-  return { figure: full(name, which), asked: askedAt(blocks, keys, { column, ownTemperature }) };
+  const title = full(name, which);
+  const own = question === "card" ? cardAsked(blocks) : pointAsked(blocks);
+  if (isChoice(question)) return { figure: title, asked: own, of: ofWhich[question](keys, answer) };
+  return { figure: title, asked: askedAt(blocks, keys, { column, ownTemperature }) };
+}
+
+function isChoice(question: WorkedQuestion | ChoiceQuestion): question is ChoiceQuestion {
+  return question in choiceLeaves;
+}
+
+function rowsOf(question: WorkedQuestion | ChoiceQuestion): readonly LeafRow[] {
+  return isChoice(question) ? choiceLeaves[question] : leavesOf[question];
+}
+
+/** The temperature of the check that a figure stands in. */
+function pointAsked(blocks: Blocks): Asked {
+  const point = blocks.findLast((block) => "binds" in block || "overClean" in block) ?? blocks[0];
+  const temperature = figureValue(point?.temperature ?? (point?.worst as Blocks[number] | undefined)?.temperature);
+  return typeof temperature === "number" ? { temperature } : {};
 }
 
 /** The nearest block around the last one that is no list. */

@@ -25,7 +25,8 @@ const figures: Readonly<Record<string, Readonly<Record<string, (block: Block) =>
   "cloud point not known": { temperature: () => "temperature", limit: () => "highest cloud point of its kind" },
   "fuel out of range": {
     temperature: () => "temperature",
-    from: () => "coldest fuel data",
+    // Above its data a remark says from 0 K on, for no bound.
+    from: ({ from }) => ((from as { readonly value: number }).value > 0 ? "coldest fuel data" : "no bound below"),
     to: () => "warmest fuel data",
   },
   "below range": { temperature: () => "temperature", from: () => "coldest fuel data" },

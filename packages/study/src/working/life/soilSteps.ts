@@ -6,8 +6,9 @@ import { ofPart } from "../parts/PartScene.js";
 import type { Check, Step } from "../Step.js";
 import { inWords, searched, worked } from "../worked.js";
 import { ofDelivery, ratesOf, weighedMoments } from "./caught.js";
-import { soilRatio, waterRatio } from "./lawSteps.js";
+import { soilRatio } from "./lawSteps.js";
 import type { LifeScene } from "./lifeFacts.js";
+import { waterRatio } from "./swellingSteps.js";
 
 const MASS = { unit: "kg", kind: "soil" } as const;
 /** What Simpson's rule over cut seasons may miss. */

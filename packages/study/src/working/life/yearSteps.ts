@@ -1,3 +1,4 @@
+import type { System } from "@thirstline/spec/system";
 import * as formulas from "../formulas/duty.js";
 import type { Step } from "../Step.js";
 import { fromFile, fromSource, inWords, worked } from "../worked.js";
@@ -7,14 +8,19 @@ const TIME = { unit: "s", kind: "running time" } as const;
 
 /** Running time of a year of duty. */
 export function year({ facts }: LifeScene): Step {
-  const { hoursADay = 0, daysAYear = 0 } = facts.system.duty ?? {};
+  return { ...yearOf(facts.system), value: facts.duty.year };
+}
+
+/** The same of a system whose life is not followed. */
+export function yearOf({ duty }: System): Step {
+  const { hoursADay = 0, daysAYear = 0 } = duty ?? {};
   return worked(
     formulas.dutyYear,
     {
       h: fromFile("duty.hours a day", { name: "running time in a working day", value: hoursADay * 3600, ...TIME }),
       n: fromFile("duty.days a year", { name: "working days in a year", value: daysAYear, unit: "1", kind: "plain" }),
     },
-    { name: "year of duty", value: facts.duty.year },
+    { name: "year of duty" },
   );
 }
 

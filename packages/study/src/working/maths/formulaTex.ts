@@ -12,7 +12,7 @@ import { parseFormula } from "./parseFormula.js";
  * formulaTex(reynolds) // "\\mathrm{Re} = \\frac{4 \\, \\left|Q\\right|}{\\pi \\, D \\, \\nu}"
  */
 export function formulaTex({ text, result }: Pick<Formula, "text" | "result">): string {
-  return `${letterTex(result.letter)} = ${texOf(parseFormula(text), 0)}`;
+  return `${letterTex(result.letter)} = ${texOf(parseFormula(text), 0, letterTex)}`;
 }
 
 /** A letter for a typesetter: "rho_15" is "\\varrho_{15}", "Re" is upright. */
@@ -23,21 +23,30 @@ export function letterTex(letter: string): string {
   return index.length === 0 ? shown : `${shown}_{${index.join("\\mathrm{,}")}}`;
 }
 
+/** What is written for a letter, in TeX. */
+export type Letter = (letter: string) => string;
+
 /** How tightly each operation binds; what binds less than its surroundings is put in brackets. */
 const BINDING: Readonly<Record<string, number>> = { "+": 1, "-": 1, "*": 2, "/": 2, "^": 4 };
 
-function texOf(node: ExpressionNode, around: number): string {
+/**
+ * An expression in TeX.
+ *
+ * @param around how tightly what stands around it binds
+ * @param letter what is written for a letter
+ */
+export function texOf(node: ExpressionNode, around: number, letter: Letter): string {
   switch (node.type) {
     case "ParenthesisNode":
-      return node.content ? texOf(node.content, around) : "";
+      return node.content ? texOf(node.content, around, letter) : "";
     case "ConstantNode":
       return numberTex(String(node.value));
     case "SymbolNode":
-      return letterTex(node.name ?? "");
+      return letter(node.name ?? "");
     case "FunctionNode":
-      return functionTex(node);
+      return functionTex(node, letter);
     default:
-      return operatorTex(node, around);
+      return operatorTex(node, around, letter);
   }
 }
 
@@ -46,22 +55,23 @@ function numberTex(text: string): string {
   return exponent === undefined ? digits : `${digits} \\cdot 10^{${Number(exponent)}}`;
 }
 
-function operatorTex({ op = "", args = [] }: ExpressionNode, around: number): string {
+function operatorTex({ op = "", args = [] }: ExpressionNode, around: number, letter: Letter): string {
+  const inner = (node: ExpressionNode, tightness: number) => texOf(node, tightness, letter);
   const [left, right] = args;
   if (!left) return "";
   const own = BINDING[op] ?? 0;
   const bracketed = (text: string) => (own < around ? `\\left(${text}\\right)` : text);
   // A sign in front binds as a product does.
-  if (!right) return around > 2 ? `\\left(${op}${texOf(left, 3)}\\right)` : `${op}${texOf(left, 3)}`;
+  if (!right) return around > 2 ? `\\left(${op}${inner(left, 3)}\\right)` : `${op}${inner(left, 3)}`;
   switch (op) {
     case "/":
-      return `\\frac{${texOf(left, 0)}}{${texOf(right, 0)}}`;
+      return `\\frac{${inner(left, 0)}}{${inner(right, 0)}}`;
     case "^":
-      return `${texOf(left, 5)}^{${texOf(right, 0)}}`;
+      return `${inner(left, 5)}^{${inner(right, 0)}}`;
     case "*":
-      return bracketed(`${texOf(left, own)} ${isNumber(right) ? "\\cdot" : "\\,"} ${texOf(right, own + 0.5)}`);
+      return bracketed(`${inner(left, own)} ${isNumber(right) ? "\\cdot" : "\\,"} ${inner(right, own + 0.5)}`);
     default:
-      return bracketed(`${texOf(left, own)} ${op} ${texOf(right, op === "-" ? own + 0.5 : own)}`);
+      return bracketed(`${inner(left, own)} ${op} ${inner(right, op === "-" ? own + 0.5 : own)}`);
   }
 }
 
@@ -70,16 +80,16 @@ function isNumber(node: ExpressionNode): boolean {
   return node.type === "ConstantNode";
 }
 
-function functionTex({ fn, args = [] }: ExpressionNode): string {
+function functionTex({ fn, args = [] }: ExpressionNode, letter: Letter): string {
   const name = typeof fn === "string" ? fn : (fn?.name ?? "");
-  const inside = args.map((one) => texOf(one, 0)).join(", ");
+  const inside = args.map((one) => texOf(one, 0, letter)).join(", ");
   switch (name) {
     case "sqrt":
       return `\\sqrt{${inside}}`;
     case "abs":
       return `\\left|${inside}\\right|`;
     case "sum":
-      return `\\sum_i ${args[0] ? texOf(args[0], 2) : ""}`;
+      return `\\sum_i ${args[0] ? texOf(args[0], 2, letter) : ""}`;
     case "log":
       return `\\ln\\left(${inside}\\right)`;
     case "log10":

@@ -20,6 +20,7 @@ test.each([
   ["Pa s2/m6", "Pa s^2/m^6"],
   ["kg2/(m6 K)", "kg^2/(m^6 K)"],
   ["1", ""],
+  ["catalogue currency", "cd"],
 ])("unitText(%j) is %j", (unit, text) => {
   expect(unitText(unit)).toBe(text);
 });

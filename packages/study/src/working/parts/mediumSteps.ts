@@ -4,8 +4,9 @@ import { fibreResistance, geometricMean, ratingResistance } from "../formulas/es
 import { higherResistance, lowerResistance } from "../formulas/fibres.js";
 import * as formulas from "../formulas/filters.js";
 import type { Step } from "../Step.js";
-import { fromSource, inWords, worked } from "../worked.js";
+import { fromSource, worked } from "../worked.js";
 import { fibrePermeability } from "./fibreSteps.js";
+import { fromRounding, leftByRounding, slopeOf, testedResistance, testOf } from "./flowTestSteps.js";
 import { ofPart, type PartScene } from "./PartScene.js";
 
 type FilterScene = PartScene<SystemFilter>;
@@ -49,69 +50,6 @@ function sheetOf(given: FilterScene, key: string, sheet: { readonly area: number
     }),
     A: ofPart(given, `${key}.area`, { name: "area of the medium", value: sheet.area, unit: "m2", kind: "area" }),
   };
-}
-
-type FlowTest = Extract<SystemMedium, { by: "flow test" }>;
-
-/** The test's fluid and points, the smaller flow first. */
-function testOf(given: FilterScene, { points, dynamicViscosity, density }: FlowTest) {
-  const point = (at: number, key: "drop" | "flow") => {
-    const unit =
-      key === "drop" ? ({ unit: "Pa", kind: "pressure" } as const) : ({ unit: "m3/s", kind: "flow" } as const);
-    const value = points[at]?.[key] ?? Number.NaN;
-    return ofPart(given, `flow test[${at}].${key}`, { name: `${key} in the test`, value, ...unit });
-  };
-  const name = "dynamic viscosity of the test fluid";
-  return {
-    point,
-    mu: ofPart(given, "flow test[0].viscosity", {
-      name,
-      value: dynamicViscosity,
-      unit: "Pa s",
-      kind: "dynamic viscosity",
-    }),
-    rho: ofPart(given, "flow test[0].density", {
-      name: "density of the test fluid",
-      value: density ?? Number.NaN,
-      unit: "kg/m3",
-      kind: "density",
-    }),
-  };
-}
-
-function testedResistance(given: FilterScene, medium: FlowTest): Step {
-  const { point, mu } = testOf(given, medium);
-  if (medium.points.length < 2)
-    return worked(formulas.onePointResistance, { dp: point(0, "drop"), mu, Q: point(0, "flow") });
-  const rest = leftByRounding(medium);
-  if (rest.linear) return fromRounding("resistance of the clean medium", "1/m3");
-  const s = rest.slope ? fromRounding("slope of drop over flow", "Pa s2/m6") : slopeOf(given, medium);
-  return worked(formulas.twoPointResistance, { dp_1: point(0, "drop"), Q_1: point(0, "flow"), s, mu });
-}
-
-function slopeOf(given: FilterScene, medium: FlowTest): Step {
-  const { point } = testOf(given, medium);
-  return worked(formulas.testSlope, {
-    dp_1: point(0, "drop"),
-    Q_1: point(0, "flow"),
-    dp_2: point(1, "drop"),
-    Q_2: point(1, "flow"),
-  });
-}
-
-/** A term smaller than this share of the drop is a difference of nearly equal figures, and tells of rounding only. */
-const ROUNDING = 1e-6;
-
-/** Which term of a test of two points is all but nothing: the points lie on a straight line, or on a parabola. */
-function leftByRounding({ points: [slow, fast] }: FlowTest): { readonly linear: boolean; readonly slope: boolean } {
-  if (!slow || !fast) return { linear: false, slope: false };
-  const [first, second] = [slow.drop / slow.flow, fast.drop / fast.flow];
-  const start = first - ((second - first) / (fast.flow - slow.flow)) * slow.flow;
-  return { linear: Math.abs(start) < ROUNDING * first, slope: Math.abs(second - first) < ROUNDING * first };
-}
-
-function fromRounding(name: string, unit: string): Step {
-  return inWords("the tested points leave nothing of it but rounding", { name, value: 0, unit });
 }
 
 /** Quadratic term of the medium; null where it has none. */

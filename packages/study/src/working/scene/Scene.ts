@@ -9,10 +9,10 @@ import {
 } from "@thirstline/core";
 import { type Built, build, type System } from "@thirstline/spec/system";
 import { demandAt } from "../../check/demandAt.js";
+import { filterFlows } from "../../check/filterFlows.js";
 import { supplyOf } from "../../check/supplyOf.js";
 import { dueAt } from "../../curve/Due.js";
 import { dueSupply } from "../../curve/dueSupply.js";
-import { filterFlows } from "../../curve/filterFlows.js";
 import { terminalDrops } from "../../curve/terminalDrops.js";
 import type { Step } from "../Step.js";
 
@@ -100,7 +100,7 @@ export class Scene {
 
   /** Flow through a filter at the demand asked for, m3/s; null for a name that is none. */
   flowThrough(name: string): number | null {
-    return filterFlows(this.model, this.asked.total, this.setting.end).get(name) ?? null;
+    return filterFlows(this.model, this.asked.total).get(name) ?? null;
   }
 
   /** Something made once and kept, by its name. */
