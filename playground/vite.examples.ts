@@ -19,7 +19,7 @@ interface Reader {
   readSystem(
     text: string,
     options: { file: string },
-  ): { system: { name: string } } | { faults: { line: number; message: string }[] };
+  ): { system: { name: string }; cautions: { message: string }[] } | { faults: { line: number; message: string }[] };
 }
 
 /**
@@ -41,7 +41,7 @@ export function examples(): Plugin {
       });
       const files = readdirSync(folder).filter((file) => file.endsWith(".yaml") && wanted(file));
       for (const file of files) this.addWatchFile(folder + file);
-      const list = files.map((file) => ({ file: basename(file), system: readOne(module, file) }));
+      const list = files.map((file) => ({ file: basename(file), ...readOne(module, file) }));
       return `export const examples = ${JSON.stringify(list)};`;
     },
   };
@@ -49,6 +49,6 @@ export function examples(): Plugin {
 
 function readOne({ readSystem }: Reader, file: string) {
   const read = readSystem(readFileSync(folder + file, "utf8"), { file });
-  if ("system" in read) return read.system;
+  if ("system" in read) return { system: read.system, cautions: read.cautions.map(({ message }) => ({ message })) };
   throw new Error(read.faults.map(({ line, message }) => `${file}:${line} ${message}`).join("\n"));
 }

@@ -94,9 +94,9 @@ test.concurrent("a path is rebuilt from the keyboard alone: add, move, branch, w
 test.concurrent("escape closes the editor and gives the keyboard back to the part", async () => {
   const { page } = await visitWhole();
   await press(page, /^fine filter/);
-  await page.getByRole("heading", { name: "fine filter" }).waitFor();
+  await page.locator("part-editor h2", { hasText: "fine filter" }).waitFor();
   await page.keyboard.press("Escape");
-  await page.getByRole("heading", { name: "fine filter" }).waitFor({ state: "detached" });
+  await page.locator("part-editor h2", { hasText: "fine filter" }).waitFor({ state: "detached" });
   const focused = await page.evaluate(
     () =>
       document

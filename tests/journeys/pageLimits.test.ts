@@ -5,7 +5,7 @@ import type { BrowserContextOptions, Page } from "playwright";
 import { preview } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
-import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
+import { accessibilityFaults, built, openSite, type Site } from "../support/preview.js";
 import { read } from "../support/repository.js";
 
 let site: Site;
@@ -81,7 +81,12 @@ test.concurrent("the page asks no other place for anything, and works under a po
 
 test("after one visit the whole page works with its server gone", async () => {
   const root = fileURLToPath(new URL("../../playground", import.meta.url));
-  const server = await preview({ root, logLevel: "silent", preview: { host: "127.0.0.1", port: 0 } });
+  const server = await preview({
+    root,
+    logLevel: "silent",
+    build: { outDir: built },
+    preview: { host: "127.0.0.1", port: 0 },
+  });
   const { page, complaints } = await site.visit(server.resolvedUrls?.local[0] ?? "");
   await page.getByRole("button", { name: "Pin this" }).waitFor();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

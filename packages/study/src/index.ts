@@ -1,4 +1,24 @@
-export { type Band, type LimitName, PLUGGED } from "@thirstline/core";
+export { type Band, type LimitName, PLUGGED, parseCode, scaleLimits } from "@thirstline/core";
+export type {
+  CardAnswer,
+  CardDuplex,
+  CardElement,
+  CardFacts,
+  CardItem,
+  CardNext,
+  CardPriming,
+  CardReading,
+  CardSection,
+  CardSectionName,
+  CardSettling,
+  CardVolumes,
+  CardWater,
+} from "./card/CardAnswer.js";
+export { type CardOptions, card } from "./card/card.js";
+export { cardHtml } from "./card/cardHtml.js";
+export { cardNames } from "./card/changedOf.js";
+export { PRIMER_FILL, primingStrokes } from "./card/primingStrokes.js";
+export { typeSize } from "./card/typeSize.js";
 export type { Caution, CeilingFigure, CheckAnswer, CheckPoint, PartRow, Reason, Verdict } from "./check/CheckAnswer.js";
 export { type CheckOptions, check } from "./check/check.js";
 export { type Cost, costsInOrder } from "./check/costsInOrder.js";
@@ -6,6 +26,24 @@ export type { GroundReason } from "./check/ground.js";
 export * from "./choose/index.js";
 export type { AtChange, CurveAnswer, CurveColumn, CurvePoint, CurveState } from "./curve/CurveAnswer.js";
 export { type CurveOptions, curve } from "./curve/curve.js";
+export * from "./fleet/index.js";
+export type {
+  Finding,
+  GaugeAnswer,
+  GaugeCaution,
+  GaugeElement,
+  GaugeOptions,
+  GaugeReason,
+  GaugeSide,
+  HoursLeft,
+  Interval,
+  LawWeight,
+  Outlier,
+  ReadingPlace,
+  SideAnswer,
+} from "./gauge/GaugeAnswer.js";
+export { gauge } from "./gauge/gauge.js";
+export { type Shape, shapes } from "./gauge/shapes.js";
 export type {
   ChangeRule,
   CleanlinessRow,
@@ -19,19 +57,27 @@ export type {
   PartialChange,
 } from "./life/LifeAnswer.js";
 export { life } from "./life/life.js";
+export { lifeTrace } from "./life/lifeTrace.js";
 export type { WaterAnswer, WaterRow } from "./life/WaterAnswer.js";
 export { bandFigure, bandText } from "./say/bandText.js";
 export { capital } from "./say/capital.js";
+export { cardTitle } from "./say/cardTitle.js";
 export { cautionText } from "./say/cautionText.js";
 export { checkSpreadWords } from "./say/checkSpreadWords.js";
 export { belowText, swapReasonText, swapSentence } from "./say/chooseSwap.js";
 export { curveSentence } from "./say/curveSentence.js";
 export { dueWords } from "./say/dueWords.js";
 export { exactQuantity } from "./say/exactQuantity.js";
+export { fleetCautionWords, fleetReasonWords } from "./say/fleetReasonWords.js";
+export { fleetDueWords, fleetGroupTitle, fleetLimitWords, fleetSentence } from "./say/fleetWords.js";
+export { type FindingWords, gaugeFinding } from "./say/gaugeFinding.js";
+export { gaugeSentence } from "./say/gaugeSentence.js";
+export { gaugeCautionTexts, outlierWords, withoutWords } from "./say/gaugeWords.js";
 export { lifeCautions } from "./say/lifeCautions.js";
 export { endClause, lifeSentence } from "./say/lifeSentence.js";
-export { chanceText, changeWords, spreadTime, spreadWords } from "./say/lifeWords.js";
+export { chanceShort, chanceText, changeWords, spreadTime, spreadWords } from "./say/lifeWords.js";
 export { limitName } from "./say/limitName.js";
+export { namesWords } from "./say/namesWords.js";
 export { partialWords } from "./say/partialWords.js";
 export { partWords } from "./say/partWords.js";
 export { protectionWords } from "./say/protectionWords.js";

@@ -1,18 +1,14 @@
-import type { ChartData } from "./columnsOf.js";
+import type { Columns } from "./Columns.js";
 
-/** The chart's figures as comma-separated lines, in the units shown, named in the first line. */
-export function csvOf({ demand, lines, xSymbol, ySymbol, title }: ChartData): string {
-  const head = [`demand (${xSymbol})`, ...lines.map(({ label }) => `${title.toLowerCase()}, ${label} (${ySymbol})`)];
-  const rows = demand.map((one, at) => [one, ...lines.map(({ values }) => values[at] ?? null)]);
-  return [head.map(cell).join(","), ...rows.map((row) => row.map(figureCell).join(","))].join("\r\n");
-}
-
-function figureCell(value: number | null): string {
-  return value === null ? "" : String(Number(value.toPrecision(6)));
+/** A table as comma-separated lines; figures to six digits, gaps empty. */
+export function csvOf({ head, rows }: Columns): string {
+  return [head, ...rows].map((row) => row.map(cell).join(",")).join("\r\n");
 }
 
 /** Quoted where it holds a comma or a quote; a name from a file must not be taken for a formula. */
-function cell(text: string): string {
-  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+function cell(value: string | number | null): string {
+  if (value === null) return "";
+  if (typeof value === "number") return String(Number(value.toPrecision(6)));
+  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

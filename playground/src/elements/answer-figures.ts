@@ -9,18 +9,24 @@ import {
 } from "@thirstline/study";
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { ownFigure } from "../working/figureButton.js";
+import { whyStyles } from "../working/whyStyles.js";
 
 /** The figures behind the sentence: vacuum, feed pressure, ceiling, what is in hand, what the fuel is like. */
 @customElement("answer-figures")
 export class AnswerFigures extends LitElement {
-  static override styles = css`
-    dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(14rem, 100%), 1fr)); gap: 0 32px; margin: 0; }
+  static override styles = [
+    whyStyles,
+    css`
+    dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(11.4rem, 100%), 1fr)); gap: 0 32px; margin: 0; }
     div { border-top: 1px solid var(--rule); padding: 8px 0 12px; }
     dt { font-size: 0.86rem; color: var(--soft); }
     dd { margin: 0; font-size: 1.25rem; line-height: 1.3; font-weight: 600; }
     small { display: block; font-size: 0.86rem; font-weight: 400; color: var(--soft); line-height: 1.35; }
     .over { color: var(--limit); }
-  `;
+    dd button.figure.why { font-weight: inherit; }
+  `,
+  ];
   @property({ attribute: false }) answer!: CheckAnswer;
   @property({ attribute: false }) point!: CheckPoint;
   @property() units: UnitSystem = "metric";
@@ -30,18 +36,18 @@ export class AnswerFigures extends LitElement {
     const inlet = sideWords(answer.pump).inlet;
     const feed = sideWords(answer.pump).feed;
     return html`<dl>
-      ${answer.pump === "none" ? nothing : this.row(`Vacuum ${inlet}, clean`, bandText(point.vacuum, "vacuum", this.units), this.limits())}
-      ${point.vacuumNow ? this.row(`Vacuum ${inlet}, as it is now`, bandText(point.vacuumNow, "vacuum", this.units)) : nothing}
-      ${point.feedPressure ? this.row(`Pressure ${feed}`, bandText(point.feedPressure, "pressure", this.units), this.feedLimit()) : nothing}
-      ${this.row("Supply ceiling", this.ceiling(), this.binding())}
-      ${this.row("In hand", this.inHand(), "ceiling over demand, less one; at the bad end of what is known")}
-      ${point.riseFree ? this.row("Rise still free for soil", this.free(), "before the vacuum limit at change") : nothing}
-      ${this.row(point.fuel.name, quantity(point.fuel.kinematicViscosity, "viscosity", this.units), this.fuel())}
+      ${answer.pump === "none" ? nothing : this.row(`Vacuum ${inlet}, clean`, "vacuum", bandText(point.vacuum, "vacuum", this.units), this.limits())}
+      ${point.vacuumNow ? this.row(`Vacuum ${inlet}, as it is now`, "vacuum now", bandText(point.vacuumNow, "vacuum", this.units)) : nothing}
+      ${point.feedPressure ? this.row(`Pressure ${feed}`, "feed pressure", bandText(point.feedPressure, "pressure", this.units), this.feedLimit()) : nothing}
+      ${this.row("Supply ceiling", "ceiling at change", this.ceiling(), this.binding())}
+      ${this.row("In hand", "in hand, low end", this.inHand(), "ceiling over demand, less one; at the bad end of what is known")}
+      ${point.riseFree ? this.row("Rise still free for soil", "free for soil", this.free(), "before the vacuum limit at change") : nothing}
+      ${this.row(point.fuel.name, "fuel viscosity", quantity(point.fuel.kinematicViscosity, "viscosity", this.units), this.fuel())}
     </dl>`;
   }
 
-  private row(name: string, figure: string, more = ""): TemplateResult {
-    return html`<div><dt>${name}</dt><dd>${figure}${more === "" ? nothing : html`<small>${more}</small>`}</dd></div>`;
+  private row(name: string, figure: string, text: string, more = ""): TemplateResult {
+    return html`<div><dt>${name}</dt><dd>${/\d/.test(text) ? ownFigure(text, figure) : text}${more === "" ? nothing : html`<small>${more}</small>`}</dd></div>`;
   }
 
   private limits(): string {

@@ -1,30 +1,34 @@
 import { type Caution, plain, type UnitSystem, verdictSentence } from "@thirstline/study";
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import type { LifeWork } from "../life/LifeWork.js";
 import { controlStyles, sheetStyles } from "../look/sheetStyles.js";
 import type { Answers } from "../model/answersOf.js";
 import type { Example } from "../model/Example.js";
 import { type Chosen, keyOf } from "../model/Place.js";
 import type { Sheet } from "../model/Sheet.js";
 import { whenPainted } from "../model/whenPainted.js";
+import { assumedWords } from "../trial/assumedWords.js";
 import { cautionedParts, cautionPlace } from "../words/cautionPlace.js";
 import { verdictWord } from "../words/verdictWord.js";
 import { wordsHtml } from "../words/wordsHtml.js";
-import "./answer-figures.js";
+import { whyStyles } from "../working/whyStyles.js";
+
 import "./caution-list.js";
 import "./fuel-path.js";
-import "./parts-table.js";
 import "./place-controls.js";
 
 /** The bench sheet: the sentence, the path and all there is to see and change about one system. */
 @customElement("bench-sheet")
 export class BenchSheet extends LitElement {
-  static override styles = [controlStyles, sheetStyles];
+  static override styles = [controlStyles, sheetStyles, whyStyles];
   @property({ attribute: false }) sheet!: Sheet;
   /** The sheet's present answers; another value after every change. */
   @property({ attribute: false }) answers!: Answers;
   @property({ attribute: false }) units: UnitSystem = "metric";
   @property({ attribute: false }) examples: readonly Example[] = [];
+  /** The part that is spoken of beside the sheet; null for none. */
+  @property({ attribute: false }) marked: Chosen | null = null;
   @state() private chosen: Chosen | null = null;
   /** Whether what comes after the path has been fetched. */
   @state() private complete = false;
@@ -49,6 +53,11 @@ export class BenchSheet extends LitElement {
     // What was chosen may have moved or gone, unless the change was made here.
     if (changed.has("answers") && !this.ownChange) this.chosen = null;
     this.ownChange = false;
+    const { answers, sheet } = this;
+    if (changed.has("answers")) {
+      this.life?.ask(sheet.system);
+      this.cautioned = cautionedParts(answers.point.cautions);
+    }
   }
 
   override render() {
@@ -60,10 +69,13 @@ export class BenchSheet extends LitElement {
       <div class="sheet" @sheet-edit=${this.onEdit}
         @sheet-choose=${(event: HTMLElementEventMap["sheet-choose"]) => this.choose(event.chosen)}>
         <p class=${`verdict ${point.verdict === "cannot say" ? "unknown" : point.verdict}`}>${verdictWord(point.verdict)}</p>
-        <p class="sentence">${wordsHtml(sentence)}</p>
-        <place-controls .system=${system} .point=${point} .units=${units} .examples=${this.examples}></place-controls>
-        <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen}
-          .cautioned=${cautionedParts(point.cautions)}></fuel-path>
+        <p class="sentence">${wordsHtml(sentence, this.live?.(point, units))}</p>
+        ${assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
+        <place-controls .system=${system} .point=${point} .units=${units} .examples=${this.examples}
+          .chosen=${this.chosen} .soil=${this.life?.answer ? this.life.soil : undefined}></place-controls>
+        <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen} .marked=${this.marked} .tools=${this.dragTools}
+          .cautioned=${this.cautioned}></fuel-path>
+        <path-saves class="no-print" .name=${system.name} .point=${point} .units=${units}></path-saves>
         ${refusal === "" ? nothing : html`<p class="refusal" role="alert">That cannot be: ${refusal}.</p>`}
         ${this.editor()}
         ${this.partCautions(point.cautions)}
@@ -76,11 +88,21 @@ export class BenchSheet extends LitElement {
 
   protected override async firstUpdated(): Promise<void> {
     await whenPainted();
-    await import("./rest-of-sheet.js");
+    const { LifeWork, checkFigures, dragTools } = await import("./rest-of-sheet.js");
+    this.life = new LifeWork(this);
+    this.dragTools = dragTools;
+    this.live = checkFigures;
+    this.life.ask(this.sheet.system);
     this.complete = true;
   }
 
   private ownChange = false;
+  // What elements are given anew only when it is another: what is the same draws nothing.
+  private cautioned: ReadonlySet<string> = new Set();
+  private live: typeof import("../working/checkFigures.js").checkFigures | null = null;
+  private dragTools: typeof import("../path/dragTools.js") | null = null;
+  /** How long the elements last; there once the rest has been fetched. */
+  private life: LifeWork | null = null;
   private readonly onChanged = (): void => this.requestUpdate();
 
   /** The page makes the change when the event gets there. */
@@ -122,19 +144,29 @@ export class BenchSheet extends LitElement {
   private rest(): TemplateResult | typeof nothing {
     if (!this.complete) return nothing;
     const { answers, units, sheet } = this;
-    const pinned = sheet.pins.map(({ name, answers: { curvePoint } }) => ({
-      name,
-      demand: curvePoint.demand,
-      clean: curvePoint.clean,
-    }));
     return html`
-      <section class="block after"><vacuum-chart .answer=${answers.curve} .point=${answers.curvePoint} .pinned=${pinned} .units=${units}></vacuum-chart></section>
+      <section class="block after"><vacuum-chart .system=${sheet.system} .pins=${sheet.pins} .units=${units}></vacuum-chart></section>
+      ${this.lasting()}
       <section class="block after halves">
         <cold-map .system=${sheet.system} .point=${answers.point} .units=${units}></cold-map>
-        <answer-figures .answer=${answers.check} .point=${answers.point} .units=${units}></answer-figures></section>
+        ${this.cleanliness()}</section>
+      <section class="block after"><answer-figures .answer=${answers.check} .point=${answers.point} .units=${units}></answer-figures></section>
       <section class="block after"><pinned-variants .answers=${answers} .pins=${sheet.pins} .units=${units}
         @pin-this=${() => sheet.pin()}
         @pin-drop=${(event: HTMLElementEventMap["pin-drop"]) => sheet.unpin(event.pin)}></pinned-variants></section>`;
+  }
+
+  private lasting(): TemplateResult | typeof nothing {
+    const { answer, progress, trouble } = this.life ?? { answer: null, progress: null, trouble: "" };
+    if (answer === null) return trouble === "" ? nothing : html`<p class="block after" role="status">${trouble}</p>`;
+    return html`<section class="block after"><life-panel .answer=${answer} .point=${this.answers.point} .progress=${progress}
+      .trouble=${trouble} .units=${this.units}></life-panel></section>`;
+  }
+
+  private cleanliness(): TemplateResult | typeof nothing {
+    const answer = this.life?.answer;
+    if (!answer || answer.cleanliness.length === 0) return nothing;
+    return html`<particle-chart .answer=${answer} .units=${this.units}></particle-chart>`;
   }
 
   private partCautions(cautions: readonly Caution[]) {

@@ -2,8 +2,11 @@ import type { Fault } from "@thirstline/spec";
 import type { System } from "@thirstline/spec/system";
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
+import { notesIn } from "../file/assumedNotes.js";
 import { fileOf } from "../file/fileOf.js";
 import { fragmentOf, isSystemFragment, textOf } from "../file/link.js";
+import { isUnchanged, losesComments, type Opened, remember, remembered } from "../file/Opened.js";
+import { openedWords } from "../file/openedWords.js";
 import { PlainFault } from "../file/PlainFault.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { OpenEvent } from "../model/events.js";
@@ -42,6 +45,7 @@ export class FileDesk extends LitElement {
   @state() private over = false;
   @state() private refused: { readonly file: string; readonly text: string; readonly faults: readonly Fault[] } | null =
     null;
+  private opened: Opened | null = remembered();
   @query("input[type=file]") private chooser!: HTMLInputElement;
 
   override connectedCallback(): void {
@@ -101,8 +105,9 @@ export class FileDesk extends LitElement {
     }
     this.refused = null;
     this.said = "";
-    const taken = result.cautions.map(({ message }) => message).join("; ");
-    this.dispatchEvent(new OpenEvent(result.system, taken === "" ? "" : `Taken for granted in ${file}: ${taken}.`));
+    const words = typeof text === "string" ? text : exactText(text);
+    this.opened = remember(file, words, result.system);
+    this.dispatchEvent(new OpenEvent(result.system, openedWords(file, result.cautions, notesIn(words))));
   }
 
   private async readFile(file: File | undefined): Promise<void> {
@@ -116,9 +121,13 @@ export class FileDesk extends LitElement {
 
   private async save(): Promise<void> {
     try {
-      const text = await fileOf(this.system);
-      saveFile(`${fileNameOf(this.system.name)}.yaml`, new Blob([text], { type: "application/yaml" }));
-      this.said = "";
+      const { opened, system } = this;
+      const text = opened !== null && isUnchanged(opened, system) ? opened.text : await fileOf(system);
+      saveFile(`${fileNameOf(system.name)}.yaml`, new Blob([text], { type: "application/yaml" }));
+      this.said =
+        opened !== null && losesComments(opened, system)
+          ? `Saved. The comments of ${opened.file} are not in it: they are kept only while nothing is changed.`
+          : "";
     } catch (error) {
       this.said = sayOf(error);
     }
@@ -181,8 +190,9 @@ export class FileDesk extends LitElement {
 
   private readonly onDrop = (event: DragEvent): void => {
     if (!event.dataTransfer?.types.includes("Files")) return;
-    event.preventDefault();
     this.over = false;
+    if (event.defaultPrevented) return; // a view took it for a file of its own
+    event.preventDefault();
     void this.readFile(event.dataTransfer.files[0]);
   };
 }
@@ -195,6 +205,11 @@ class PrintEvent extends Event {
     super("sheet-print", { bubbles: true, composed: true });
     this.link = link;
   }
+}
+
+/** A file's text to the last byte: a mark of its encoding at the start stays. */
+function exactText(bytes: Uint8Array): string {
+  return new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
 }
 
 function sayOf(error: unknown): string {

@@ -1,5 +1,5 @@
 import type { Fault } from "@thirstline/spec";
-import { css, html, LitElement } from "lit";
+import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, query } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 
@@ -38,20 +38,28 @@ export class FileFaults extends LitElement {
   @property({ attribute: false }) file = "";
   @property({ attribute: false }) text = "";
   @property({ attribute: false }) faults: readonly Fault[] = [];
+  /** What stays as it was. */
+  @property({ attribute: false }) kept = "What was on the sheet is still there.";
+  /** Whether the text is shown, to be put right. */
+  @property({ attribute: false }) editable = true;
   @query("textarea") private box!: HTMLTextAreaElement;
 
   override render() {
     const lines = this.text.split(/\r\n?|\n/);
     const count = this.faults.length === 1 ? "one fault" : `${this.faults.length} faults`;
     return html`<div role="alert"><h2>${this.file} was not opened: ${count}</h2>
-        <p>What was on the sheet is still there.</p></div>
+        <p>${this.kept}</p></div>
       <ol>${this.faults.map(
         ({ line, path, message }) => html`<li><code>${line}  ${(lines[line - 1] ?? "").slice(0, 200)}</code>
         <span class="fault">${path === "" ? "" : `${path}: `}${message}.</span></li>`,
       )}</ol>
-      <label for="text" class="quiet">The text, to put it right here</label>
-      <textarea id="text" spellcheck="false" .value=${this.text}></textarea>
-      <div class="buttons"><button type="button" @click=${() => this.dispatchEvent(new AgainEvent(this.box.value))}>Read it again</button>
+      ${
+        this.editable
+          ? html`<label for="text" class="quiet">The text, to put it right here</label>
+      <textarea id="text" spellcheck="false" .value=${this.text}></textarea>`
+          : nothing
+      }
+      <div class="buttons">${this.editable ? html`<button type="button" @click=${() => this.dispatchEvent(new AgainEvent(this.box.value))}>Read it again</button>` : nothing}
         <button type="button" @click=${() => this.dispatchEvent(new Event("file-leave"))}>Leave it</button></div>`;
   }
 }

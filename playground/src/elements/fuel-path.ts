@@ -2,14 +2,18 @@ import type { System } from "@thirstline/spec/system";
 import { bandText, type CheckPoint, quantity, type UnitSystem } from "@thirstline/study";
 import { css, html, LitElement, nothing, svg, type TemplateResult } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
-import { ChooseEvent } from "../model/events.js";
-import { type Chosen, keyOf } from "../model/Place.js";
-import { descentOf } from "../path/descentOf.js";
-import { drawDescent, type Frame, place } from "../path/drawDescent.js";
+import { ChooseEvent, EditEvent } from "../model/events.js";
+import { type Chosen, keyOf, type Place } from "../model/Place.js";
+import type { Draggable } from "../path/Dragged.js";
+import { type Descent, descentOf } from "../path/descentOf.js";
+import { dragStyles } from "../path/dragStyles.js";
+import { drawDescent, type Frame } from "../path/drawDescent.js";
 import { drawPath } from "../path/drawPath.js";
+import type { DropSpot } from "../path/dropSpots.js";
 import { type Gap, gapsOf } from "../path/gapsOf.js";
-import { type Laid, type Layout, layout } from "../path/layout.js";
+import { type Laid, type Layout, layout, withStations } from "../path/layout.js";
 import { deliveryLevels, suctionLevels } from "../path/levelsOf.js";
+import type { PartDrag } from "../path/PartDrag.js";
 import { pathStyles } from "../path/pathStyles.js";
 import type { Item } from "../path/Station.js";
 import { type Sketch, sketch } from "../path/sketch.js";
@@ -21,10 +25,11 @@ const PAPER_WIDTH = 760;
 /**
  * The path from tank to pump in ink, and under it, on the same places, the descent of absolute pressure.
  * @fires sheet-choose - when a part is pressed
+ * @fires sheet-edit - when a part has been dragged to another place
  */
 @customElement("fuel-path")
 export class FuelPath extends LitElement {
-  static override styles = [pathStyles, css`:host { display: block; }`];
+  static override styles = [pathStyles, dragStyles, css`:host { display: block; }`];
   /** The system drawn. */
   @property({ attribute: false }) system!: System;
   /** The answer drawn, at one temperature. */
@@ -32,10 +37,19 @@ export class FuelPath extends LitElement {
   @property() units: UnitSystem = "metric";
   /** What is shown for editing; null for none. */
   @property({ attribute: false }) chosen: Chosen | null = null;
+  /** What is spoken of beside the drawing; null for none. */
+  @property({ attribute: false }) marked: Chosen | null = null;
   /** Names of parts a caution is about. */
   @property({ attribute: false }) cautioned: ReadonlySet<string> = new Set();
+  /** Whether it is only to be looked at: no part can be pressed and none added. */
+  @property({ type: Boolean }) still = false;
+  /** What parts are dragged by; null until it is fetched. */
+  @property({ attribute: false }) tools: typeof import("../path/dragTools.js") | null = null;
   @state() private width = 0;
   private paper = false;
+  /** What is drawn now and where. */
+  private shown: { readonly laid: Layout; readonly drawn: Sketch } | null = null;
+  private drag: PartDrag | null = null;
   /** As wide as the element and without height, so that watching it does not answer to what is drawn. */
   @query(".ruler") private readonly ruler!: HTMLElement | null;
   private readonly watcher = new ResizeObserver(([entry]) => {
@@ -56,8 +70,19 @@ export class FuelPath extends LitElement {
     if (this.ruler) this.watcher.observe(this.ruler);
   }
 
+  protected override willUpdate(): void {
+    if (this.tools) this.drag ??= new this.tools.PartDrag(this);
+  }
+
+  protected override updated(): void {
+    const key = this.marked && keyOf(this.marked);
+    for (const one of this.renderRoot.querySelectorAll("[data-key]")) {
+      one.toggleAttribute("data-marked", one.getAttribute("data-key") === key);
+    }
+  }
+
   override render() {
-    return html`<div class="ruler"></div>${this.width < 200 ? nothing : this.drawing()}`;
+    return html`<div class="ruler"></div>${this.width < 200 && !this.paper ? nothing : this.drawing()}`;
   }
 
   private drawing(): TemplateResult {
@@ -65,15 +90,18 @@ export class FuelPath extends LitElement {
     const width = this.paper ? PAPER_WIDTH : this.width;
     const laid = layout(stations, width - 66, this.paper);
     const drawn = sketch(laid, width, this.paper);
-    return html`<div class="sheet" .style=${`height:${drawn.height}px`}>
+    this.shown = { laid, drawn };
+    const dragged = this.drag?.now ?? null;
+    return html`<div class=${dragged === null ? "sheet" : "sheet dragging"} .style=${`height:${drawn.height}px`} @pointerdown=${this.onPress} @click=${this.onClick}>
       <svg width=${width} height=${drawn.height} role="img" aria-label=${this.inWords(laid)}>
         ${this.descent(laid, drawn)}
         <g transform="translate(${drawn.path.x} ${drawn.path.y})">${drawPath(laid, (tank) => this.level(tank))}</g>
       </svg>
-      ${gapsOf(laid.laid).map((gap) => this.gapButton(gap, laid.upright, drawn))}
+      ${this.still ? nothing : gapsOf(laid.laid).map((gap) => this.gapButton(gap, laid.upright, drawn))}
       <ul class=${laid.upright ? "names upright" : "names"}>
         ${laid.laid.map((one) => this.names(one, laid, drawn))}
       </ul>
+      ${this.tools?.drawDrag(dragged, laid.upright)}
     </div>`;
   }
 
@@ -87,9 +115,10 @@ export class FuelPath extends LitElement {
   private descent(laid: Layout, drawn: Sketch): TemplateResult {
     const { system, point, units } = this;
     const descent = descentOf(laid, point);
+    const now = this.asItIs(laid);
     const shown = { units, pump: system.pump.kind };
-    const suction = suctionLevels(descent, point, shown);
-    const delivery = deliveryLevels(descent, point, shown);
+    const suction = suctionLevels(descent, now, point, shown);
+    const delivery = deliveryLevels(descent, now, point, shown);
     const frame = (from: number, to: number, id: string): Frame => ({
       upright: laid.upright,
       from: from + drawn.descent.along,
@@ -109,18 +138,18 @@ export class FuelPath extends LitElement {
     const first = frame(descent.suction.from, descent.suction.to, "under-suction");
     return svg`
       ${laid.upright ? nothing : laid.laid.map(({ middle }) => svg`<path class="guide" d="M${middle + drawn.path.x} ${drawn.guides.from}V${drawn.guides.to}" />`)}
-      ${drawDescent(moved(descent.suction), suction, first)}
-      ${point.vacuumNow ? this.nowMark(place(Math.max(0, descent.ambient - point.vacuumNow.middle), suction, first), first) : nothing}
+      ${drawDescent(moved(descent.suction), suction, first, now && moved(now.suction))}
       ${suction.note === "" ? nothing : this.note(suction.note, first)}
-      ${descent.delivery && delivery ? drawDescent(moved(descent.delivery), delivery, frame(descent.delivery.from, descent.delivery.to, "under-delivery")) : nothing}`;
+      ${descent.delivery && delivery ? drawDescent(moved(descent.delivery), delivery, frame(descent.delivery.from, descent.delivery.to, "under-delivery"), now?.delivery ? moved(now.delivery) : null) : nothing}`;
   }
 
-  /** Where the vacuum stands with the soil that is stated: the line itself is of clean elements. */
-  private nowMark(across: number, { upright, to }: Frame): TemplateResult {
-    const now = bandText(this.point.vacuumNow ?? this.point.vacuum, "vacuum", this.units);
-    return upright
-      ? svg`<path class="now" d="M${across} ${to - 34}V${to}" /><text class="level-text" x=${across} y=${to + 14} text-anchor="middle">now</text>`
-      : svg`<path class="now" d="M${to - 64} ${across}H${to}" /><text class="level-text" x=${to - 66} y=${across + 5} text-anchor="end">now, soiled: ${now} of vacuum</text>`;
+  /** The descent with the soil that is stated, on the same places; null where none is. */
+  private asItIs({ laid, ...layout }: Layout): Descent | null {
+    const { system, point } = this;
+    if (point.asTheyAre === null) return null;
+    const soiled = { ...point, ...point.asTheyAre };
+    const stations = stationsOf(system, soiled);
+    return descentOf({ ...layout, laid: withStations(laid, stations) }, soiled);
   }
 
   private note(text: string, { upright, to, low }: Frame): TemplateResult | typeof nothing {
@@ -148,17 +177,57 @@ export class FuelPath extends LitElement {
   }
 
   /** A small button on the pipe between two stations. */
-  private gapButton({ place, along, behind }: Gap, upright: boolean, { path }: Sketch): TemplateResult {
+  private gapButton({ place, along, beside, behind }: Gap, upright: boolean, { path }: Sketch): TemplateResult {
     const chosen: Chosen = { kind: "gap", place };
     const on = this.chosen !== null && keyOf(this.chosen) === keyOf(chosen);
-    const [x, y] = upright ? [path.x, path.y + along] : [path.x + along, path.y];
+    const [x, y] = upright ? [path.x - beside, path.y + along] : [path.x + along, path.y + beside];
     return html`<button type="button" class="gap no-print" .style=${`left:${x}px;top:${y}px`} aria-label=${`Add a part behind ${behind}`}
       title="Add a part here" aria-pressed=${on ? "true" : "false"} @click=${() => this.dispatchEvent(new ChooseEvent(on ? null : chosen))}></button>`;
   }
 
+  spotsFor(place: Place): readonly DropSpot[] {
+    if (this.shown === null || this.tools === null) return [];
+    return this.tools.spotsFor(this.system, place, this.shown.laid, this.shown.drawn);
+  }
+
+  onDrawing(x: number, y: number): readonly [number, number] {
+    const box = this.getBoundingClientRect();
+    return [x - box.left, y - box.top];
+  }
+
+  letGo({ place }: Draggable, { slot }: DropSpot): void {
+    if (this.tools) this.dispatchEvent(new EditEvent(this.tools.moveChange(place, slot.place)));
+  }
+
+  private onPress(event: PointerEvent): void {
+    const item = this.itemAt(event);
+    if (item?.chosen.kind === "part") this.drag?.press(event, { place: item.chosen.place, name: item.name });
+  }
+
+  /** A symbol that is pressed is chosen, as its name is. */
+  private onClick(event: MouseEvent): void {
+    const item = this.itemAt(event);
+    const [target] = event.composedPath();
+    if (item === null || !(target instanceof SVGElement)) return;
+    const on = this.chosen !== null && keyOf(this.chosen) === keyOf(item.chosen);
+    this.dispatchEvent(new ChooseEvent(on ? null : item.chosen));
+  }
+
+  private itemAt(event: Event): Item | null {
+    if (this.still) return null;
+    const keys = event
+      .composedPath()
+      .flatMap((one) => (one instanceof Element ? (one.getAttribute("data-key") ?? []) : []));
+    const items = this.shown?.laid.laid.flatMap(({ station, lanes }) => [
+      station.item,
+      ...lanes.flat().map(({ item }) => item),
+    ]);
+    return items?.find(({ chosen }) => keys.includes(keyOf(chosen))) ?? null;
+  }
+
   /** Puts the keyboard on the name of a part, by its key. */
   toName(key: string): void {
-    this.renderRoot.querySelector<HTMLElement>(`[data-key="${CSS.escape(key)}"]`)?.focus();
+    this.renderRoot.querySelector<HTMLElement>(`button[data-key="${CSS.escape(key)}"]`)?.focus();
   }
 
   private nameButton(item: Item, isBank: boolean, inner = false): TemplateResult {
@@ -166,6 +235,10 @@ export class FuelPath extends LitElement {
     const on = this.chosen !== null && keyOf(this.chosen) === key;
     const warned = this.cautioned.has(item.name);
     if (isBank && item.shape.kind === "tank") return html`<span class="name">${item.name} ${this.cost(item)}</span>`;
+    if (this.still) {
+      const cost = inner ? nothing : this.cost(item);
+      return html`<span class=${inner ? "name inner" : "name"}><span>${item.name}${countOf(item)}</span> ${cost}</span>`;
+    }
     return html`<button type="button" class=${inner ? "name inner" : "name"} data-key=${key} aria-pressed=${on ? "true" : "false"}
         @click=${() => this.dispatchEvent(new ChooseEvent(on ? null : item.chosen))}>
       <span>${item.name}${countOf(item)}${warned ? html`\u00a0<b class="mark" title="see the cautions" aria-label="with a caution">!</b>` : nothing}</span>

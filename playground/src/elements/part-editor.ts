@@ -5,7 +5,9 @@ import { customElement, property } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import * as edits from "../edit/edits.js";
 import { indexOf, listAt, partAt } from "../edit/lists.js";
+import { moveTo } from "../edit/moveTo.js";
 import { newPart, newParts } from "../edit/newPart.js";
+import { type Slot, slotsFor } from "../edit/slots.js";
 import type { Field } from "../fields/Field.js";
 import { partFields } from "../fields/partFields.js";
 import { engineFields, pumpFields, tankFields } from "../fields/systemFields.js";
@@ -34,6 +36,8 @@ export class PartEditor extends LitElement {
     label.tick { display: flex; gap: 10px; align-items: center; min-height: 44px; font-size: 0.95rem; align-self: end; cursor: pointer; }
     label.tick input { width: 22px; height: 22px; accent-color: var(--ink); }
     input:focus-visible { outline: 3px solid var(--cold); outline-offset: 1px; }
+    .buttons + .buttons, .buttons + .boxes { margin-top: 12px; }
+    .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
     .danger { color: var(--limit); border-color: var(--limit); }
   `,
   ];
@@ -45,6 +49,7 @@ export class PartEditor extends LitElement {
     const { chosen } = this;
     return html`<header><h2 tabindex="-1">${this.heading()}</h2>
         <button type="button" @click=${() => this.choose(null)}>Close</button></header>
+      ${this.inside()}
       ${chosen.kind === "gap" ? this.adding(chosen.place) : html`<div class="boxes">${this.fields().map((one) => this.box(one))}</div>`}
       ${chosen.kind === "part" ? html`<div class="buttons">${this.actions(chosen.place)}</div>` : nothing}`;
   }
@@ -117,10 +122,47 @@ export class PartEditor extends LitElement {
         : this.button("Duplicate", (one) => edits.duplicatePart(one, place), moved(1)),
       edits.canBranch(part, place) ? this.button("Branch here", (one) => edits.branchHere(one, place)) : nothing,
       bank ? this.button("Keep the first branch only", (one) => edits.unbranch(one, place), null) : nothing,
+      this.moves(place),
       edits.canRemove(system, place)
         ? this.button("Remove", (one) => edits.removePart(one, place), null, "danger")
         : nothing,
     ];
+  }
+
+  /** Every place the part may go, for whoever does not drag it. */
+  private moves(place: Place): TemplateResult | typeof nothing {
+    const slots = slotsFor(this.system, place);
+    if (slots.length === 0) return nothing;
+    return html`<label class="move"><span class="unseen">Move it to</span><select @change=${(event: Event) => this.onMove(event, place, slots)}>
+      <option value="" selected>Move it to…</option>
+      ${slots.map(({ words }, at) => html`<option value=${at}>${words}</option>`)}</select></label>`;
+  }
+
+  private onMove(event: Event, from: Place, slots: readonly Slot[]): void {
+    const select = event.target as HTMLSelectElement;
+    const to = slots[Number(select.value)]?.place;
+    select.value = "";
+    if (to === undefined) return;
+    const { place } = moveTo(this.system, from, to);
+    if (this.edit((system) => moveTo(system, from, to).system)) this.choose({ kind: "part", place });
+  }
+
+  /** The parts of a bank, and of a tank's own path a way to begin. */
+  private inside(): TemplateResult | typeof nothing {
+    const { chosen, system } = this;
+    if (chosen.kind === "tank") {
+      const place: Place =
+        system.tanks.length > 1 ? { side: "tank", tank: chosen.tank, at: 0 } : { side: "suction", at: 0 };
+      return html`<div class="buttons"><button type="button" @click=${() => this.choose({ kind: "gap", place })}>Add a part behind it</button></div>`;
+    }
+    const bank = chosen.kind === "part" ? partAt(system, chosen.place) : undefined;
+    if (chosen.kind !== "part" || bank?.part !== "bank") return nothing;
+    return html`<div class="buttons">${bank.branches.flatMap((parts, branch) =>
+      parts.map(
+        ({ name }, inner) =>
+          html`<button type="button" @click=${() => this.choose({ kind: "part", place: { ...chosen.place, branch, inner } })}>${name}</button>`,
+      ),
+    )}</div>`;
   }
 
   private adding(place: Place): TemplateResult {

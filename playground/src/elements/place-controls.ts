@@ -2,11 +2,13 @@ import type { System } from "@thirstline/spec/system";
 import { type Caution, type CheckPoint, quantity, type UnitSystem } from "@thirstline/study";
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import type { SoilTargets } from "../life/SoilTargets.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { scaledDemand } from "../model/demand.js";
 import type { Example } from "../model/Example.js";
 import { type ElementChoice, elementChoices, withElements } from "../model/elements.js";
 import { EditEvent, type ValueEvent } from "../model/events.js";
+import type { Chosen } from "../model/Place.js";
 import { type CautionPlace, cautionPlace } from "../words/cautionPlace.js";
 import "./caution-list.js";
 import "./range-control.js";
@@ -31,6 +33,9 @@ export class PlaceControls extends LitElement {
     h2 { margin: 0; font-size: 0.95rem; font-weight: 450; color: var(--soft); }
     .stack { flex-direction: column; margin-top: 8px; }
     .stack label + label span { border-left: 0; border-top: 1px solid var(--edge); }
+    /* Until it has been fetched its room is kept, so that what is under it stays where it is. */
+    filter-controls:not(:defined) { display: block; min-height: 8rem; }
+    @media (min-width: 1100px) { filter-controls:not(:defined) { grid-column: span 3; } }
     .colder { margin-top: 4px; }
     @media print { :host { display: block; margin: 0; } section { border: 0; padding: 0; } h2, range-control, fieldset, button { display: none !important; } }
   `,
@@ -39,6 +44,9 @@ export class PlaceControls extends LitElement {
   @property({ attribute: false }) point!: CheckPoint;
   @property() units: UnitSystem = "metric";
   @property({ attribute: false }) examples: readonly Example[] = [];
+  @property({ attribute: false }) chosen: Chosen | null = null;
+  /** Where the soil slider leads; see `filter-controls`. */
+  @property({ attribute: false }) soil: SoilTargets | null | undefined = undefined;
   /** Greatest demand of the slider, m3/s; kept while one system is tried, so that the slider does not run away. */
   @state() private mostDemand = 0;
 
@@ -66,7 +74,8 @@ export class PlaceControls extends LitElement {
       <section aria-label="Engine"><h2>${this.engine()}</h2>
         <range-control label="Demand of the engine" .value=${point.demand.total} .min=${0.02 * this.mostDemand} .max=${this.mostDemand}
           .kind=${"flow"} .reads=${"flow"} .units=${units} @value-changed=${this.onDemand}></range-control>
-        ${this.cautions("limits")}</section>`;
+        ${this.cautions("limits")}</section>
+      <filter-controls .system=${system} .point=${point} .chosen=${this.chosen} .soil=${this.soil} .units=${units}></filter-controls>`;
   }
 
   private elements(choices: readonly ElementChoice[]): TemplateResult {

@@ -1,10 +1,9 @@
-import type { KindName } from "@thirstline/spec";
 import { exactQuantity, type QuantityKind, type UnitSystem } from "@thirstline/study";
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { ValueEvent } from "../model/events.js";
-import { readQuantity } from "../model/readQuantity.js";
+import { type Reads, readQuantity } from "../model/readQuantity.js";
 
 /**
  * Box for an exact quantity, typed with any unit of its measure: "12 inHg", "30 gal/h".
@@ -28,7 +27,7 @@ export class QuantityField extends LitElement {
   /** How it is shown. */
   @property({ attribute: false }) kind: QuantityKind = "plain";
   /** How it is read: fixes the range that makes sense. */
-  @property({ attribute: false }) reads: KindName = "length";
+  @property({ attribute: false }) reads: Reads = "length";
   @property() units: UnitSystem = "metric";
   @property({ type: Boolean }) optional = false;
   /** Whether the label is for screen readers only, where it stands beside the box already. */
@@ -46,6 +45,14 @@ export class QuantityField extends LitElement {
   /** The box shows the value again when it was changed from outside. */
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.has("value") || changed.has("units")) this.error = "";
+  }
+
+  /** Reads what stands in the box now, also before it was left; null when that is no quantity, which the box then says. */
+  async read(): Promise<number | null> {
+    const read = await readQuantity(this.renderRoot.querySelector("input")?.value.trim() ?? "", this.reads);
+    if ("value" in read) return read.value;
+    this.error = read.fault.message;
+    return null;
   }
 
   private async onChange(event: Event): Promise<void> {

@@ -1,9 +1,9 @@
-import type { KindName } from "@thirstline/spec";
 import { exactQuantity, type QuantityKind, type UnitSystem, unitOf } from "@thirstline/study";
 import { css, html, LitElement } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { ValueEvent } from "../model/events.js";
+import type { Reads } from "../model/readQuantity.js";
 import "./quantity-field.js";
 
 /**
@@ -35,7 +35,7 @@ export class RangeControl extends LitElement {
   @property({ type: Number }) min = 0;
   @property({ type: Number }) max = 1;
   @property({ attribute: false }) kind: QuantityKind = "plain";
-  @property({ attribute: false }) reads: KindName = "length";
+  @property({ attribute: false }) reads: Reads = "length";
   @property() units: UnitSystem = "metric";
   /** Whether the track is the temperature scale. */
   @property({ type: Boolean, reflect: true }) cold = false;

@@ -2,6 +2,8 @@ import { safetyWords, type UnitSystem } from "@thirstline/study";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { forget, keep, kept } from "../file/keeping.js";
+import { openedWords } from "../file/openedWords.js";
+import { keepUnits, unitsKept } from "../file/unitsKept.js";
 import { pageStyles } from "../look/pageStyles.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Example } from "../model/Example.js";
@@ -10,7 +12,10 @@ import { fileNameOf } from "../model/saveFile.js";
 import { whenPainted } from "../model/whenPainted.js";
 import type { View } from "../views/View.js";
 import { sheetView, viewAt, views } from "../views/views.js";
+import type { WhyController } from "../working/WhyController.js";
+import type {} from "../working/WhyEvent.js";
 
+const longDay = new Intl.DateTimeFormat(undefined, { dateStyle: "long" });
 /** How long after a change the sheet is kept, ms. */
 const KEPT_AFTER = 400;
 
@@ -20,7 +25,7 @@ export class ThirstlinePage extends LitElement {
   static override styles = [controlStyles, pageStyles];
   /** Demonstration systems; the first opens where nothing was kept. */
   @property({ attribute: false }) examples: readonly Example[] = [];
-  @state() private units: UnitSystem = "metric";
+  @state() private units: UnitSystem = unitsKept();
   /** What there is to know about what was opened, or "". */
   @state() private notice = "";
   /** Link to the system, to be printed as text. */
@@ -31,6 +36,8 @@ export class ThirstlinePage extends LitElement {
   @state() private complete = false;
   private sheet!: Sheet;
   private keeping = 0;
+  /** Shows workings beside the page; fetched when the first figure is opened. */
+  private why: WhyController | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -51,21 +58,23 @@ export class ThirstlinePage extends LitElement {
 
   override render() {
     const { sheet, units, examples, place, view } = this;
+    const outside = view.apart ? "no-print" : "";
     return html`
-      <header>
+      <header class=${outside}>
         <h1>Thirstline</h1>
         <p>Will the pump get the fuel it asks for, through these filters and lines?</p>
         ${this.exampleChoice()}${this.unitChoice()}
         ${this.row()}
       </header>
-      <div class="body" @sheet-edit=${this.onEdit} @sheet-print=${this.print}
+      <div class="body" @sheet-edit=${this.onEdit} @sheet-print=${this.print} @figure-why=${this.onWhy}
         @sheet-open=${(event: HTMLElementEventMap["sheet-open"]) => this.open(event.system, event.notice)}>
-        <section class="desk no-print" aria-label="File">${this.desk()}</section>
+        <section class="desk no-print" ?hidden=${view.apart ?? false} aria-label="File">${this.desk()}</section>
         ${this.notices()}
-        <main>${view.show({ sheet, units, examples, place })}</main>
+        <main>${view.show({ sheet, units, examples, place, marked: this.why?.marked ?? null })}</main>
       </div>
+      ${this.why?.panel(sheet.system, units, view !== sheetView)}
       ${this.onPaper()}
-      <footer>${safetyWords.map((words) => html`<p>${words}</p>`)}</footer>`;
+      <footer class=${outside}>${safetyWords.map((words) => html`<p>${words}</p>`)}</footer>`;
   }
 
   protected override async firstUpdated(): Promise<void> {
@@ -113,6 +122,13 @@ export class ThirstlinePage extends LitElement {
 
   private open(system: Sheet["system"], notice: string): void {
     if (this.sheet.take(system)) this.notice = notice;
+  }
+
+  private async onWhy(event: HTMLElementEventMap["figure-why"]): Promise<void> {
+    const [opener] = event.composedPath();
+    const { WhyController } = await import("../working/rest-of-working.js");
+    this.why ??= new WhyController(this);
+    await this.why.open(event.leaf, opener);
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
@@ -169,7 +185,7 @@ export class ThirstlinePage extends LitElement {
   private onPaper() {
     if (this.view !== sheetView) return nothing;
     const { name } = this.sheet.system;
-    const day = new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format();
+    const day = longDay.format();
     return html`<p class="on-paper">${name}, ${fileNameOf(name)}.yaml, printed on ${day}. ${this.link}</p>`;
   }
 
@@ -185,13 +201,14 @@ export class ThirstlinePage extends LitElement {
 
   private openExample(file: string): void {
     const found = this.examples.find((example) => example.file === file);
-    if (found) this.open(found.system, "");
+    if (found) this.open(found.system, openedWords(found.file, found.cautions ?? []));
   }
 
   private unitChoice() {
     const one = (units: UnitSystem, words: string) => html`<label><input type="radio" name="units" value=${units}
       .checked=${this.units === units} @change=${() => {
         this.units = units;
+        keepUnits(units);
       }} /><span>${words}</span></label>`;
     return html`<fieldset class="choice no-print" aria-label="Units">${one("metric", "Metric")}${one("us", "US")}</fieldset>`;
   }

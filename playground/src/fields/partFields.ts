@@ -2,6 +2,7 @@ import type { System, SystemFilter, SystemFlowPoint, SystemMedium, SystemPart } 
 import { setPart } from "../edit/edits.js";
 import { partAt } from "../edit/lists.js";
 import type { Place } from "../model/Place.js";
+import type { SheetFilter } from "../trial/Tried.js";
 import { type Field, type Sort, sorts } from "./Field.js";
 
 /** The boxes of one part; none for a bank, whose branches have their own. */
@@ -100,13 +101,14 @@ function number(
   return { type: "number", label, value, least, most, change };
 }
 
-function filterFields(filter: SystemFilter, place: Place): Field[] {
+function filterFields(filter: SheetFilter, place: Place): Field[] {
   const { put, name } = boxes(place, filter);
   const restriction = (value: number) => put({ restriction: value === 1 ? undefined : value });
   const terminal = (value: number | null) => put({ terminalDrop: value ?? undefined });
   return [
     name,
-    ...mediumFields(filter.medium, (medium) => put({ medium, ...areasOf(filter, medium) })),
+    // What is entered by hand is stated, whatever was tried before.
+    ...mediumFields(filter.medium, (medium) => put({ medium, ...areasOf(filter, medium), tried: undefined })),
     number("Soiled to, times its clean resistance", filter.restriction ?? 1, [1, 1e6], restriction),
     {
       type: "quantity",

@@ -34,6 +34,7 @@ export const sheetStyles = css`
   :host { display: block; }
   .sentence { font-size: clamp(1.35rem, 0.9rem + 1.75vw, 2.15rem); line-height: 1.28; font-weight: 420; margin: 26px 0 18px; max-width: 44em; text-wrap: pretty; }
   .sentence .figure { font-weight: 720; white-space: nowrap; }
+  .assumed { border-left: 4px double var(--ink); padding: 2px 0 2px 12px; margin: -8px 0 18px; max-width: 62em; }
   .verdict { display: inline-block; font-size: 0.86rem; font-weight: 700; letter-spacing: 0.04em; margin: 20px 0 -20px; padding: 2px 10px;
     border: 2px solid currentColor; border-radius: 4px; align-self: start; }
   .verdict.starves { color: var(--limit); }
@@ -42,20 +43,22 @@ export const sheetStyles = css`
   .sheet { display: flex; flex-direction: column; }
   .sheet > * { flex: none; }
   @media screen and (max-width: 760px) {
-    fuel-path, part-editor, .refusal { order: 1; }
+    fuel-path, path-saves, part-editor, .refusal { order: 1; }
     place-controls { order: 2; margin-top: 28px; }
     .after { order: 3; }
     .sentence { position: sticky; top: 0; z-index: 2; background: var(--paper); border-bottom: 1px solid var(--rule);
       margin: 20px -16px 12px; padding: 8px 16px 12px; font-size: 1.22rem; max-height: 45vh; overflow: auto; }
   }
+  path-saves { display: block; min-height: 44px; }
   .block { margin-top: 36px; min-width: 0; }
   .refusal { color: var(--limit); font-weight: 600; margin-top: 12px; }
   .halves { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr)); gap: 36px 48px; align-items: start; }
   .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   @media print {
-    .no-print, cold-map, answer-figures { display: none !important; }
+    .no-print, cold-map, particle-chart, answer-figures { display: none !important; }
     .sentence { font-size: 1.6rem; margin: 8px 0 6px; max-width: none; }
-    .block { margin-top: 6px; }
+    path-saves { display: block; min-height: 44px; }
+  .block { margin-top: 6px; }
     .parts > summary { display: none; }
     .verdict { margin: 8px 0 -6px; }
   }

@@ -1,6 +1,6 @@
 import type { System } from "@thirstline/spec/system";
 import { type CheckPoint, check } from "@thirstline/study";
-import type { MapPoint } from "./coldMapMessages.js";
+import type { MapPoint } from "./MapPoint.js";
 
 /** The ceilings of a system over temperatures, K: under them it gets its fuel, over them it starves. */
 export function mapPoints(system: System, temperatures: readonly number[]): MapPoint[] {

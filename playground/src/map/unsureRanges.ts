@@ -1,4 +1,4 @@
-import type { MapPoint } from "./coldMapMessages.js";
+import type { MapPoint } from "./MapPoint.js";
 
 /** A stretch of temperatures, K, over which no figure is a promise. */
 export interface UnsureRange {

@@ -5,4 +5,6 @@ export interface Example {
   /** such as "heron.yaml" */
   readonly file: string;
   readonly system: System;
+  /** what its file does not say and was taken */
+  readonly cautions?: readonly { readonly message: string }[];
 }

@@ -1,12 +1,10 @@
 import type { System } from "@thirstline/spec/system";
-import { type CheckAnswer, type CheckPoint, type CurveAnswer, type CurvePoint, check, curve } from "@thirstline/study";
+import { type CheckAnswer, type CheckPoint, check } from "@thirstline/study";
 
-/** Everything the sheet shows of one system. */
+/** What the sheet shows of one system before anything else is fetched. */
 export interface Answers {
   readonly check: CheckAnswer;
   readonly point: CheckPoint;
-  readonly curve: CurveAnswer;
-  readonly curvePoint: CurvePoint;
 }
 
 /**
@@ -16,9 +14,7 @@ export interface Answers {
  */
 export function answersOf(system: System): Answers {
   const checked = check(system);
-  const drawn = curve(system);
   const [point] = checked.points;
-  const [curvePoint] = drawn.points;
-  if (point === undefined || curvePoint === undefined) throw new Error("no temperature to answer at");
-  return { check: checked, point, curve: drawn, curvePoint };
+  if (point === undefined) throw new Error("no temperature to answer at");
+  return { check: checked, point };
 }

@@ -1,4 +1,5 @@
 import type { System, SystemFilter, SystemPart } from "@thirstline/spec/system";
+import type { SheetFilter } from "../trial/Tried.js";
 import type { Example } from "./Example.js";
 import { mapParts, partsIn } from "./parts.js";
 
@@ -23,13 +24,19 @@ export function elementChoices(system: System, examples: readonly Example[]): El
     found.set(JSON.stringify([...elements]), elements);
   }
   if (found.size < 2) return [];
-  return [...found.values()]
+  return theOnesThatDiffer([...found.values()])
     .sort((a, b) => sizeOf(b) - sizeOf(a))
     .map((elements, at, all) => ({
       label: labelOf(elements, at, all.length),
       elements,
-      fitted: own.every((filter) => same(elements.get(filter.name), filter)),
+      fitted: own.every((filter) => !elements.has(filter.name) || same(elements.get(filter.name), filter)),
     }));
+}
+
+/** Choices without the filters that are the same in all of them. */
+function theOnesThatDiffer(choices: readonly ReadonlyMap<string, Element>[]): ReadonlyMap<string, Element>[] {
+  const kinds = (name: string) => new Set(choices.map((one) => JSON.stringify(one.get(name))));
+  return choices.map((one) => new Map([...one].filter(([name]) => kinds(name).size > 1)));
 }
 
 /** The system with those elements in its filters. */
@@ -37,7 +44,15 @@ export function withElements(system: System, elements: ReadonlyMap<string, Eleme
   return mapParts(system, (part) => {
     const element = part.part === "filter" ? elements.get(part.name) : undefined;
     if (part.part !== "filter" || element === undefined) return part;
-    const { medium: _, area: __, betas: ___, capacityTest: ____, terminalDrop: _____, ...body } = part;
+    const {
+      medium: _,
+      area: __,
+      betas: ___,
+      capacityTest: ____,
+      terminalDrop: _____,
+      tried: ______,
+      ...body
+    } = part as SheetFilter;
     return { ...body, ...element };
   });
 }

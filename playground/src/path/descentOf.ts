@@ -31,19 +31,13 @@ const APART = 9;
 
 /** The pressures of an answer along a layout, part by part, static. */
 export function descentOf(layout: Layout, point: CheckPoint): Descent {
-  const ambient = airOf(point);
+  const ambient = point.ambientPressure;
   const pump = layout.laid.findIndex(({ station }) => station.item.shape.kind === "pump");
   const before = pump === -1 ? layout.laid : layout.laid.slice(0, pump + 1);
   const suction = paneOf(before, ambient);
   const behind = pump === -1 ? [] : layout.laid.slice(pump);
   const outlet = pump === -1 ? null : outletOf(point, ambient);
   return { ambient, suction, delivery: outlet === null ? null : paneOf(behind, outlet) };
-}
-
-/** The air on the fuel, from what the tanks make of it: the pressure behind them and their own drop. */
-function airOf({ suction }: CheckPoint): number {
-  const [first] = suction;
-  return (first?.pressure ?? Number.NaN) + (first?.drop ?? 0);
 }
 
 function outletOf({ delivery, feedPressure }: CheckPoint, ambient: number): number | null {

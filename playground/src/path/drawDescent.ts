@@ -1,6 +1,7 @@
 import { type UnitSystem, unitOf } from "@thirstline/study";
 import { nothing, type SVGTemplateResult, svg } from "lit";
 import type { Fall, Pane } from "./descentOf.js";
+import { endNames } from "./endNames.js";
 import type { Level, Levels } from "./levelsOf.js";
 import { ticks } from "./ticks.js";
 
@@ -19,22 +20,28 @@ export interface Frame {
   readonly id: string;
 }
 
-/** One side's pressures: limits, what goes under them, the falling line and the branches of banks. */
-export function drawDescent(pane: Pane, levels: Levels, frame: Frame): SVGTemplateResult {
+/**
+ * One side's pressures: limits, what goes under them, the falling line and the branches of banks.
+ *
+ * @param now the same with the soil that is stated; then both lines have their names, and what counts is judged by it
+ */
+export function drawDescent(pane: Pane, levels: Levels, frame: Frame, now: Pane | null): SVGTemplateResult {
   const at = (pressure: number) => place(pressure, levels, frame);
   const xy = ([along, pressure]: Fall): string => pair(along, at(pressure), frame);
   const line = (falls: readonly Fall[]): string =>
     runsOf(falls)
       .map((run) => `M${run.map(xy).join("L")}`)
       .join("");
-  const falls = fallsOf(pane);
+  const falls = fallsOf(now ?? pane);
   return svg`
     <path class="wash" d=${areaTo(falls, at(levels.low), frame, at)} />
     ${levels.levels.map((level) => shortfall(level, { falls, levels, frame, at }))}
     ${scale(levels, frame, at)}
     ${levels.levels.map((level) => horizontal(level, frame, at))}
     ${pane.branches.map((falls) => svg`<path class="branch" d=${line(falls)} />`)}
-    <path class="descent" d=${line(pane.main)} />`;
+    ${now === null ? nothing : now.branches.map((falls) => svg`<path class="branch soiled" d=${line(falls)} />`)}
+    <path class="descent" d=${line(pane.main)} />
+    ${now === null ? nothing : svg`<path class="descent soiled" d=${line(now.main)} />${endNames(pane, now, frame, at)}`}`;
 }
 
 /** The pixel a pressure is drawn at. */

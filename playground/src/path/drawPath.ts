@@ -1,4 +1,5 @@
 import { nothing, type SVGTemplateResult, svg } from "lit";
+import { keyOf } from "../model/Place.js";
 import type { Laid, Layout, Spot } from "./layout.js";
 import type { Shape } from "./Station.js";
 import { engineSymbol, partSymbol, pumpSymbol, REACH, tankSymbol } from "./symbols.js";
@@ -42,7 +43,10 @@ function pipesOf({ from, to, middle, lanes, station }: Laid, ends: { first: bool
 function symbolAt({ item, along, beside, size }: Spot, upright: boolean, level: (tank: number) => number) {
   // A tank stands upright whichever way the path runs.
   const standing = upright && (item.shape.kind === "tank" || item.shape.kind === "engine") ? "rotate(-90)" : "";
-  return svg`<g transform="translate(${along} ${beside}) ${standing} scale(${size})">${symbolOf(item.shape, upright, level)}</g>`;
+  const symbol = symbolOf(item.shape, upright, level);
+  const at = `translate(${along} ${beside}) ${standing} scale(${size})`;
+  // What can be pressed and dragged is larger than what is drawn.
+  return svg`<g transform=${at} data-key=${keyOf(item.chosen)}>${symbol}<rect class="grip" x="-26" y="-26" width="52" height="52" /></g>`;
 }
 
 function symbolOf(shape: Shape, upright: boolean, level: (tank: number) => number) {

@@ -61,6 +61,20 @@ export function layout(stations: readonly Station[], width: number, paper = fals
   return { laid, upright, length: from, half };
 }
 
+/** What is laid out, with other figures of the same parts in the same places. */
+export function withStations(laid: readonly Laid[], stations: readonly Station[]): Laid[] {
+  return laid.map((one, at) => {
+    const station = stations[at] ?? one.station;
+    const lanes = one.lanes.map((lane, branch) =>
+      lane.map((spot, place) => {
+        const item = station.branches.length === 0 ? station.item : station.branches[branch]?.[place];
+        return { ...spot, item: item ?? spot.item };
+      }),
+    );
+    return { ...one, station, lanes };
+  });
+}
+
 function slotsOf({ branches }: Station): number {
   return branches.length === 0 ? 1 : Math.max(1.3, ...branches.map((branch) => branch.length));
 }

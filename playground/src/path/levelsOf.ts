@@ -24,7 +24,7 @@ const MARGIN = 0.08;
 const STRETCH = 1.7;
 
 /** The suction side: air, both vacuum limits, the vapour pressure; with no pump also what the engine needs. */
-export function suctionLevels(descent: Descent, point: CheckPoint, system: Shown): Levels {
+export function suctionLevels(descent: Descent, now: Descent | null, point: CheckPoint, system: Shown): Levels {
   const { ambient, suction } = descent;
   const { clean, atChange } = point.vacuumLimits;
   const { units, pump } = system;
@@ -52,15 +52,21 @@ export function suctionLevels(descent: Descent, point: CheckPoint, system: Shown
       .filter(Number.isFinite),
   );
   // Less than nothing cannot be: a vacuum beyond the air is said in words, not drawn to scale.
-  if (point.vacuumNow) shown.push(Math.max(0, ambient - point.vacuumNow.middle));
+  if (now) shown.push(...pressuresIn(now.suction).map((pressure) => Math.max(0, pressure)));
   return withVapour(levels, shown, point.fuel.vapourPressure, units);
 }
 
 /** The delivery side: air and what the injection pump needs. */
-export function deliveryLevels(descent: Descent, point: CheckPoint, { units }: Shown): Levels | null {
+export function deliveryLevels(
+  descent: Descent,
+  now: Descent | null,
+  point: CheckPoint,
+  { units }: Shown,
+): Levels | null {
   if (descent.delivery === null) return null;
   const levels = [feedLevel(descent.ambient, point.feedLimit, units)];
-  const shown = [...pressuresIn(descent.delivery), ...levels.map(({ pressure }) => pressure)];
+  const soiled = now?.delivery ? pressuresIn(now.delivery).map((pressure) => Math.max(0, pressure)) : [];
+  const shown = [...pressuresIn(descent.delivery), ...soiled, ...levels.map(({ pressure }) => pressure)];
   return { ...padded(shown), levels, note: "" };
 }
 

@@ -28,7 +28,9 @@ export const pathStyles = css`
   .starved { fill: var(--limit); opacity: 0.32; }
   .descent { fill: none; stroke: var(--ink); stroke-width: 3; stroke-linejoin: round; }
   .branch { fill: none; stroke: var(--ink); stroke-width: 1.75; stroke-linejoin: round; }
-  .now { fill: none; stroke: var(--ink); stroke-width: 2.5; stroke-dasharray: 7 4; }
+  .descent.soiled { stroke-width: 2.5; stroke-dasharray: 9 5; }
+  .branch.soiled { stroke-dasharray: 6 4; }
+  .end-name { font: 600 13px var(--face); fill: var(--ink); paint-order: stroke; stroke: var(--paper); stroke-width: 4; stroke-linejoin: round; }
   .descent, .branch, .wash, .starved { transition: d 120ms ease-out; }
   @media (prefers-reduced-motion: reduce) {
     .descent, .branch, .wash, .starved { transition: none; }
@@ -44,7 +46,7 @@ export const pathStyles = css`
   .gap:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; }
   @media (pointer: coarse) { .gap { width: 44px; height: 34px; } .gap::before { inset: 8px 13px; } .gap::after { inset: 13px 18px; } }
   @media (prefers-reduced-motion: reduce) { .gap::before { transition: none; } }
-  @media print { .gap { display: none; } .name { min-height: 0 !important; padding: 0 2px; } .tick-text, .level-text, .note { font-size: 10.5px; } }
+  @media print { .gap { display: none; } .name { min-height: 0 !important; padding: 0 2px; } .tick-text, .level-text, .note, .end-name { font-size: 10.5px; } }
   .names { list-style: none; margin: 0; padding: 0; }
   .names li { position: absolute; transform: translateX(-50%); display: flex; flex-direction: column; align-items: center; }
   .names.upright li { transform: none; justify-content: center; align-items: stretch; }
@@ -64,5 +66,7 @@ export const pathStyles = css`
   .name.inner > span { -webkit-line-clamp: 1; }
   .name i { display: block; font-style: normal; color: var(--soft); }
   .name i.big { color: var(--ink); font-weight: 650; }
+  g[data-marked] .grip { stroke: var(--ink); stroke-width: 2; stroke-dasharray: 5 4; rx: 6px; }
+  .name[data-marked] { background: var(--wash); outline: 2px dashed var(--ink); outline-offset: -2px; }
   .mark { color: var(--limit); font-weight: 800; }
 `;

@@ -70,7 +70,13 @@ function tankStation(system: System, rows: Rows): Station {
       chosen: { kind: "tank", tank: index },
       row: rows.take(),
     };
-    const path = tank.path.map((part, at) => itemOf(part, { side: "tank", tank: index, at }, rows));
+    const path = tank.path.map((part, at) => {
+      const place: Place = { side: "tank", tank: index, at };
+      const item = itemOf(part, place, rows);
+      // Drawn as one symbol; its branches have rows all the same.
+      if (part.part === "bank") branchesOf(part, place, rows);
+      return item;
+    });
     return [own, ...path];
   });
   const first = branches[0]?.[0] as Item; // a system has at least one tank

@@ -27,11 +27,14 @@ export function partSymbol(part: SystemPart): SVGTemplateResult {
     case "filter":
       return filterSymbol(part);
     case "bank":
-      return svg``;
+      return sideBySide;
   }
 }
 
 const onCorner = svg`<path class="body" d="M-19 0L0 -19L19 0L0 19Z" />`;
+
+/** A bank where there is no room for its branches. */
+const sideBySide = svg`<path class="body" d="M-22 0H-14L0 -14L14 0H22M-14 0L0 14L14 0" /><path class="body" d="M-9 -11L0 -20L9 -11L0 -2ZM-9 11L0 2L9 11L0 20Z" />`;
 
 const hose = svg`<path class="pipe" d="M-22 0Q-11 13 0 0T22 0" /><path class="fuel" d="M-22 0Q-11 13 0 0T22 0" />`;
 

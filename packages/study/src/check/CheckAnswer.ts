@@ -53,7 +53,7 @@ export type Caution =
       readonly terminalDrop: number;
     };
 
-/** A part of the path and what it costs at the demand, with clean elements. */
+/** A part of the path and what it costs at the demand. */
 export interface PartRow {
   readonly name: string;
   readonly kind: Part["kind"] | "bank" | "tank" | "velocity";
@@ -97,6 +97,8 @@ export interface CheckPoint {
   };
   /** m3/s */
   readonly demand: { readonly burn: number; readonly return: number; readonly total: number };
+  /** of the air at the place, Pa absolute: what gauge pressures and vacuums are counted from */
+  readonly ambientPressure: number;
   /** m3/s the suction line carries */
   readonly suctionFlow: number;
   /** at the pump's inlet, Pa, with clean elements; with no pump, at the engine */
@@ -125,9 +127,11 @@ export interface CheckPoint {
   readonly riseFree: Band | null;
   /** which part costs most on the suction side, with the elements as they are */
   readonly most: { readonly name: string; readonly share: number } | null;
-  /** in the order the fuel meets them */
+  /** in the order the fuel meets them, with clean elements */
   readonly suction: readonly PartRow[];
   readonly delivery: readonly PartRow[];
+  /** the same with the elements as they are; null when no soil is stated on the whole path */
+  readonly asTheyAre: { readonly suction: readonly PartRow[]; readonly delivery: readonly PartRow[] } | null;
 }
 
 /** Does it hold? At every temperature asked for. */

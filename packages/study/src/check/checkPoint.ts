@@ -15,8 +15,10 @@ import { ceilingsOf } from "./ceilingsOf.js";
 import { costsInOrder } from "./costsInOrder.js";
 import { demandAt } from "./demandAt.js";
 import { type Ends, each, modelsOf, ordered } from "./ends.js";
+import { isSoiled } from "./isUnsure.js";
 import { limitsOf } from "./limitsOf.js";
-import { rowsOf } from "./rows.js";
+import { partsOf } from "./partsOf.js";
+import { type Rows, rowsOf } from "./rows.js";
 import { shutBy } from "./shutBy.js";
 import { supplyOf } from "./supplyOf.js";
 import { verdictOf } from "./verdictOf.js";
@@ -31,18 +33,19 @@ export function checkPoint(built: Built, temperature: number, asked: number | nu
   const supply = supplyOf(built);
   const { limits, cautions, complete } = limitsOf(built);
   const judgement = judge(supply, fuel, limits, demand.total);
+  const holdsSoil = partsOf(supply).some(isSoiled);
   const clean = modelsOf(cleaned(supply), fuel);
-  const now = modelsOf(supply, fuel);
+  const now = holdsSoil ? modelsOf(supply, fuel) : clean;
   const states = each(clean, (model) => model.state(demand.total));
-  const nowStates = each(now, (model) => model.state(demand.total));
+  const nowStates = holdsSoil ? each(now, (model) => model.state(demand.total)) : states;
   const { suctionFlow } = states.middle;
   const descent = clean.middle.descent(demand.total);
   const velocityHead = kineticPressure(suctionFlow, descent.bore, fuel);
   const rows = rowsOf(clean.middle, descent, velocityHead, suctionFlow);
   const vacuum = each(states, (state) => state.vacuum);
   const soiled = nowStates.middle.vacuum !== states.middle.vacuum;
-  const asTheyAre = rowsOf(now.middle, now.middle.descent(demand.total), velocityHead, suctionFlow).suction;
-  const lowest = lowestOf(now, suctionFlow, asTheyAre);
+  const asTheyAre = holdsSoil ? rowsOf(now.middle, now.middle.descent(demand.total), velocityHead, suctionFlow) : rows;
+  const lowest = lowestOf(now, suctionFlow, asTheyAre.suction);
   const feed = each(nowStates, (state) => state.feedPressure ?? Number.NaN);
   const facts = { judgement, fuel, complete, shutBy: shutBy(supply), rows: [...rows.suction, ...rows.delivery] };
   return {
@@ -71,6 +74,7 @@ export function checkPoint(built: Built, temperature: number, asked: number | nu
       coldFilterPluggingPoint: built.fuel.coldFilterPluggingPoint ?? null,
     },
     demand,
+    ambientPressure: supply.ambientPressure,
     suctionFlow,
     vacuum,
     vacuumNow: soiled ? each(nowStates, (state) => state.vacuum) : null,
@@ -79,21 +83,31 @@ export function checkPoint(built: Built, temperature: number, asked: number | nu
     feedLimit: limits.feedPressure ?? 0,
     lowest,
     velocityHead,
-    ceilings: ceilingsOf({ supply, fuel, limits, demand: demand.total, judgement }),
+    ceilings: ceilingsOf(supply, judgement),
     binds: judgement.middle.atChange.limit,
-    inHand: ordered(inHandAt(judgement, "bad"), inHandAt(judgement, "middle"), inHandAt(judgement, "good")),
+    inHand: ordered(inHandAt(judgement, "highEnd"), inHandAt(judgement, "middle"), inHandAt(judgement, "lowEnd")),
     riseFree: limits.vacuumAtChange === undefined ? null : free(vacuum, limits.vacuumAtChange),
-    most: costsInOrder(asTheyAre)[0] ?? null,
-    suction: rows.suction.map(({ part: _, ...row }) => row),
-    delivery: rows.delivery.map(({ part: _, ...row }) => row),
+    most: costsInOrder(asTheyAre.suction)[0] ?? null,
+    ...bare(rows),
+    asTheyAre: showsSoil(asTheyAre) ? bare(asTheyAre) : null,
   };
+}
+
+/** Whether any element on the way described is stated to hold soil. */
+function showsSoil({ suction, delivery }: Rows): boolean {
+  return [...suction, ...delivery].some(({ part }) => part !== null && isSoiled(part));
+}
+
+function bare({ suction, delivery }: Rows): Pick<CheckPoint, "suction" | "delivery"> {
+  const all = (rows: Rows["suction"]) => rows.map(({ part: _, ...row }) => row);
+  return { suction: all(suction), delivery: all(delivery) };
 }
 
 function free(vacuum: Band, limit: number): Band {
   return ordered(limit - vacuum.high, limit - vacuum.middle, limit - vacuum.low);
 }
 
-function inHandAt(judgement: Judgement, end: "good" | "middle" | "bad"): number {
+function inHandAt(judgement: Judgement, end: "lowEnd" | "middle" | "highEnd"): number {
   return judgement[end].atChange.inHand;
 }
 

@@ -21,24 +21,24 @@ export interface VerdictFacts {
 export function verdictOf(facts: VerdictFacts): { readonly verdict: Verdict; readonly reasons: readonly Reason[] } {
   const { judgement, complete, shutBy } = facts;
   if (shutBy !== null) return { verdict: "starves", reasons: [{ code: "shut", by: shutBy }] };
-  const unknown = fuelReasons(facts.fuel, judgement.good.grade === "starves");
+  const unknown = fuelReasons(facts.fuel, judgement.grade === "starves");
   if (unknown.length > 0) return { verdict: "cannot say", reasons: unknown };
   if (judgement.grade === "starves") {
-    return { verdict: "starves", reasons: judgement.good.broken.map(({ limit }) => ({ code: "broken", limit })) };
+    return { verdict: "starves", reasons: judgement.lowEnd.broken.map(({ limit }) => ({ code: "broken", limit })) };
   }
   if (!complete) return { verdict: "cannot say", reasons: [{ code: "no vacuum limit" }] };
   if (judgement.grade === "unsettled") {
-    const limit = judgement.bad.atChange.limit;
+    const limit = judgement.worse.atChange.limit;
     return { verdict: "cannot say", reasons: [{ code: "unsettled", limit, parts: bandParts(facts.rows) }] };
   }
   return { verdict: judgement.grade, reasons: tightReasons(judgement) };
 }
 
-function tightReasons({ grade, bad }: Judgement): Reason[] {
+function tightReasons({ grade, worse }: Judgement): Reason[] {
   if (grade !== "tight") return [];
   const reasons: Reason[] = [];
-  if (bad.overCleanLimit) reasons.push({ code: "over clean limit" });
-  if (bad.atChange.inHand < 0.2) reasons.push({ code: "little in hand", limit: bad.atChange.limit });
+  if (worse.overCleanLimit) reasons.push({ code: "over clean limit" });
+  if (worse.atChange.inHand < 0.2) reasons.push({ code: "little in hand", limit: worse.atChange.limit });
   return reasons;
 }
 

@@ -1,12 +1,3 @@
-import type { System } from "@thirstline/spec/system";
-
-/** Asks for the ceilings of a system over fuel temperatures, K. Only the answer to the last request is of use. */
-export interface MapRequest {
-  readonly id: number;
-  readonly system: System;
-  readonly temperatures: readonly number[];
-}
-
 /** Ceilings at one temperature, m3/s; what is known of the second at both ends. */
 export interface MapPoint {
   /** K */
@@ -17,9 +8,4 @@ export interface MapPoint {
   readonly atChange: { readonly low: number; readonly high: number };
   /** whether no figure is a promise there: wax, or a fuel outside its data */
   readonly unsure: boolean;
-}
-
-export interface MapReply {
-  readonly id: number;
-  readonly points: readonly MapPoint[];
 }
