@@ -42,7 +42,7 @@ test.each([
   [
     "playground/src/main.ts",
     "zod",
-    "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, temml, idb, @fontsource/stix-two-math, virtual:catalogue, virtual:examples, virtual:opening, " +
+    "outside its folder it may use @thirstline/spec, @thirstline/study, lit, uplot, temml, idb, @fontsource/stix-two-math, virtual:catalogue, virtual:examples, virtual:field, virtual:opening, " +
       "@fontsource-variable/atkinson-hyperlegible-next, @fontsource/atkinson-hyperlegible-mono",
   ],
 ])("importFaults(sources) names %s for importing %s", (file, name, why) => {

@@ -27,6 +27,7 @@ const ALLOWED: [string, string[]][] = [
       "@fontsource/stix-two-math",
       "virtual:catalogue",
       "virtual:examples",
+      "virtual:field",
       "virtual:opening",
       "@fontsource-variable/atkinson-hyperlegible-next",
       "@fontsource/atkinson-hyperlegible-mono",

@@ -5,5 +5,6 @@ const source = (file: string): string => fileURLToPath(new URL(`../../packages/$
 /** Points our packages at their sources, so that neither tests nor the page need a build first. */
 export const sourceAlias = [
   { find: /^@thirstline\/(core|spec|study)$/, replacement: source("$1/src/index.ts") },
+  { find: /^@thirstline\/study\/working$/, replacement: source("study/src/working/index.ts") },
   { find: /^@thirstline\/spec\/system$/, replacement: source("spec/src/system.ts") },
 ];

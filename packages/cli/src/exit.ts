@@ -1,4 +1,4 @@
-import type { LifeAnswer, SwapVerdict, Verdict } from "@thirstline/study";
+import type { CardAnswer, FleetEntry, GaugeAnswer, LifeAnswer, SwapVerdict, Verdict } from "@thirstline/study";
 
 /** Exit codes: what a script sees of an answer. */
 export const exit = { yes: 0, no: 1, fault: 2, care: 3, cannotSay: 4 } as const;
@@ -35,4 +35,21 @@ export const swapExit: Readonly<Record<SwapVerdict, Exit>> = {
   "with care": exit.care,
   no: exit.no,
   "cannot say": exit.cannotSay,
+};
+
+/** A card's code. */
+export const cardExit: Readonly<Record<CardAnswer["verdict"], Exit>> = { card: exit.yes, "cannot say": exit.cannotSay };
+
+/** The code of a machine of a fleet; that nothing can be said of a mere nuisance matters to nobody. */
+export function fleetExit({ group, stakes }: Pick<FleetEntry, "group" | "stakes">): Exit {
+  if (group === "late" || group === "now") return exit.no;
+  if (group === "cannot say") return stakes === "a nuisance" ? exit.yes : exit.cannotSay;
+  return group === "later" ? exit.yes : exit.care;
+}
+
+/** A gauge's code: what is named is an answer, be it the filter or not. */
+export const gaugeExit: Readonly<Record<GaugeAnswer["verdict"], Exit>> = {
+  filter: exit.yes,
+  other: exit.yes,
+  "cannot tell": exit.cannotSay,
 };

@@ -1,12 +1,16 @@
 export * from "./catalogue/index.js";
+export * from "./log/index.js";
 export { nearest } from "./nearest.js";
 export { bounds } from "./read/bounds.js";
 export type { Caution, Fault } from "./read/Fault.js";
 export { formatFault } from "./read/formatFault.js";
 export { type ReadResult, readSystem } from "./read/readSystem.js";
+export * from "./readings/index.js";
+export { readDate } from "./schema/leaves/date.js";
 export { type FittingKind, fittingKinds } from "./schema/parts/fitting.js";
 export { type Surface, surfaces } from "./schema/parts/surface.js";
 export * from "./system.js";
+export type { HeadColumn } from "./table/readTable.js";
 export { type Kind, type KindName, kinds } from "./units/kinds.js";
 export { type QuantityResult, quantity } from "./units/quantity.js";
 export type { QuantityFault } from "./units/quantityFault.js";

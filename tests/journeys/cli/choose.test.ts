@@ -71,6 +71,20 @@ const transcripts: readonly (readonly [name: string, ...args: string[]])[] = [
   ],
   ["size-none", "size", "heron.yaml", ...from, "--stages", "1", "--parallel", "1", "--code", "9/5/0"],
   ["size-cannot-say", "size", "crane.yaml", "dewatering.yaml", ...from, "--interval", "900 h", "-t", "-30 degC"],
+  [
+    "size-stoppage",
+    "size",
+    "heron.yaml",
+    ...from,
+    "--stages",
+    "1",
+    "--stoppage",
+    "5000",
+    "--draws",
+    "100",
+    "--rows",
+    "4",
+  ],
   ["remedy-starves", "remedy", "crane-narrow-hose.yaml", "--cost", "wider bore=120", "--cost", "larger element=45"],
   ["remedy-us", "remedy", "heron-finer.yaml", "--units", "us"],
   ["remedy-vent", "remedy", "lorry-blocked-vent.yaml"],
@@ -161,6 +175,20 @@ describe("thirstline ... --json", () => {
     expect(strayFigures(parsed, "")).toEqual([]);
     expect(stderr).toBe("");
   });
+
+  test.each<readonly string[]>([
+    ["swap", "heron.yaml", ...both, "--with", "element P25 short", ...from, "--draws", "230", "--stoppage", "900"],
+    ["size", "heron.yaml", ...from, "--stages", "1", "--rows", "3", "--draws", "70", "--stoppage", "900"],
+  ])(
+    "%s %s is the same whatever the number of threads",
+    (...args) => {
+      const by = (threads: string) => thirstline([...args, "--workers", threads], { folder: "demo" }).stdout;
+      const alone = by("1");
+      expect(alone).toContain("chance");
+      expect(by("3")).toBe(alone);
+    },
+    60_000,
+  );
 
   test("size names its best arrangements whole", () => {
     const { stdout } = thirstline(["size", "heron.yaml", ...from, "--stages", "1", "--json"], { folder: "demo" });

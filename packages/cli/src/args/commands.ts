@@ -5,6 +5,8 @@ import type { Run } from "./Run.js";
 export interface Command {
   readonly name: string;
   readonly question: string;
+  /** what it reads, where that is not "FILE..." */
+  readonly takes?: string;
   readonly about: string;
   readonly options: readonly OptionName[];
   readonly examples: readonly string[];
@@ -74,6 +76,23 @@ export const commands: readonly Command[] = [
     load: async () => (await import("../commands/life.js")).runLife,
   },
   {
+    name: "gauge",
+    question: "what does the gauge say?",
+    takes: "FILE READINGS",
+    about:
+      "Holds what was read at the machine against what its file predicts: how much of the restriction is soil, how many " +
+      "hours are left to the change limit, nine times in ten between which ends, and whether it is the filter at all, or " +
+      "air, a jump, wax, a wrong element or a kinked line. Readings are a table (CSV) with heads such as hours (h), " +
+      "vacuum (inHg), feed pressure (psi), load (%), temperature (degC), tank level (m), changed, note; or typed.",
+    options: ["reading", "gauge-error", "seed", "units", "json", "help"],
+    examples: [
+      "thirstline gauge ferry.yaml readings.csv",
+      'thirstline gauge ferry.yaml --reading "11450 h, 14 kPa, 100 %, 12 degC"',
+    ],
+    exits: ["0  there is an answer, the filter or not", "4  cannot tell yet", "2  the input is at fault"],
+    load: async () => (await import("../commands/gauge.js")).runGauge,
+  },
+  {
     name: "swap",
     question: "may I fit that one instead?",
     about:
@@ -92,6 +111,7 @@ export const commands: readonly Command[] = [
       "stoppage",
       "draws",
       "seed",
+      "workers",
       "units",
       "json",
       "help",
@@ -117,7 +137,8 @@ export const commands: readonly Command[] = [
       "Goes through every arrangement of a catalogue's elements in the place of those a side has now: so many side by " +
       "side, in up to three stages, with each bore. Shows those that hold with 20 % in hand at every temperature, keep " +
       "to the code asked and last the interval, by yearly cost, by least vacuum and by fewest changes, and what the " +
-      "others fail by. It takes the likely figures; check and life of what you choose tell how sure they are.",
+      "others fail by. It searches at the likely figures; with --draws or --stoppage it draws what is uncertain of the ranked " +
+      "few, for the chance of starving before the interval and the cost of a stoppage at that chance.",
     options: [
       "from",
       "side",
@@ -129,6 +150,10 @@ export const commands: readonly Command[] = [
       "interval",
       "temperature",
       "labour",
+      "stoppage",
+      "draws",
+      "seed",
+      "workers",
       "rows",
       "units",
       "json",
@@ -152,5 +177,62 @@ export const commands: readonly Command[] = [
     examples: ["thirstline remedy crane.yaml", 'thirstline remedy crane.yaml --cost "wider bore=120" -t "-10 degC"'],
     exits: ["0  there is an answer", "4  no figure is a promise", "2  the input is at fault"],
     load: async () => (await import("../commands/remedy.js")).runRemedy,
+  },
+  {
+    name: "card",
+    question: "what do I do at the bench?",
+    about:
+      "The job card for changing elements: cautions, what to have at hand, the order of work, priming strokes, where to " +
+      "bleed, when to drain water, the leak check, what the gauge should read after it, and what to write down. All " +
+      "elements, or those named. It never has a torque: the manual has it, and the manual decides.",
+    options: ["at", "temperature", "prefill", "primer", "html", "units", "json", "help"],
+    examples: [
+      "thirstline card ferry.yaml",
+      'thirstline card ferry.yaml --at "fine filter" -t "5 degC" --html > card.html',
+    ],
+    exits: ["0  there is a card", "4  the system has nothing to change", "2  the input is at fault"],
+    load: async () => (await import("../commands/card.js")).runCard,
+  },
+  {
+    name: "fleet",
+    question: "what is due?",
+    takes: "FOLDER",
+    about:
+      "One list over all machines of a folder: what is late, due now, due within 90 days or best left alone, by " +
+      "whichever limit comes first of hours, distance, calendar and restriction, the manual's before all else, and the " +
+      "parts to have on the shelf. The folder holds system files and, each optional, machines.csv (which machines there " +
+      "are), log.csv (what was read and changed) and shelf.csv (parts on hand). Nothing is drawn unless --draws is given.",
+    options: ["on", "within", "log", "ics", "draws", "seed", "workers", "units", "csv", "json", "help"],
+    examples: [
+      "thirstline fleet yard",
+      'thirstline fleet yard --within "30 days" --ics due.ics --csv > due.csv',
+      'thirstline fleet yard --log "Heron, 2026-11-25, 11650 h, changed all"',
+    ],
+    exits: [
+      "0  nothing is due",
+      "1  something is late or due now",
+      "3  something is due within the days looked ahead",
+      "4  nothing can be said of a machine that stops the work",
+      "2  the input is at fault, or nothing was written to the log",
+      "Of several, 2 beats 1, 1 beats 4, 4 beats 3, 3 beats 0.",
+    ],
+    load: async () => (await import("../commands/fleet.js")).runFleet,
+  },
+  {
+    name: "why",
+    question: "why that number?",
+    takes: "FILE FIGURE",
+    about:
+      "Shows how a figure was reached: its formula, the same with values put in, the result, and what every letter is, " +
+      "with where it comes from: a place in the file, a published table, a search with what proves it, or a figure of its " +
+      "own. Without a figure it lists all there are. Everything is worked out anew with its units and compared.",
+    options: ["temperature", "demand", "depth", "draws", "seed", "markdown", "units", "json", "help"],
+    examples: [
+      "thirstline why ferry.yaml",
+      'thirstline why ferry.yaml "vacuum" --depth 2',
+      'thirstline why ferry.yaml "drop of prefilter A" -t "-10 degC" --markdown',
+    ],
+    exits: ["0  there is a working", "4  the figure has no value here", "2  the input is at fault"],
+    load: async () => (await import("../commands/why.js")).runWhy,
   },
 ];

@@ -116,11 +116,11 @@ function missingCommand(): ArgumentFault {
 }
 
 function missingFile(command: Command): ArgumentFault {
-  return {
-    at: command.name,
-    code: "missing file",
-    message: `needs a file, or - for standard input: thirstline ${command.name} FILE`,
-  };
+  const message =
+    command.takes === "FOLDER"
+      ? `needs a folder: thirstline ${command.name} FOLDER`
+      : `needs a file, or - for standard input: thirstline ${command.name} FILE`;
+  return { at: command.name, code: "missing file", message };
 }
 
 function commandNames(): string {

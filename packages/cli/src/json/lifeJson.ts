@@ -142,7 +142,7 @@ function column(given: readonly (number | null)[], unit: string, reason: string)
   return value.includes(null) ? { value, unit, reason } : { value, unit };
 }
 
-function reasonJson(reason: LifeReason) {
+export function reasonJson(reason: LifeReason) {
   if (reason.code !== "unsettled") return reason;
   return { code: reason.code, early: seconds(reason.early, BEYOND), late: seconds(reason.late, BEYOND) };
 }

@@ -4,7 +4,7 @@ import { left, wrap } from "./wrap.js";
 
 /** What there is, for who asks without a command. */
 export function generalHelp(): string {
-  const rows = commands.map(({ name, question }) => `  thirstline ${left(`${name} FILE...`, 16)} ${question}`);
+  const rows = commands.map((one) => `  thirstline ${left(`${one.name} ${takenBy(one)}`, 16)} ${one.question}`);
   return page([
     "thirstline: will the pump get the fuel it asks for, through these filters and",
     "lines?",
@@ -21,7 +21,7 @@ export function generalHelp(): string {
 /** What a command takes. */
 export function commandHelp(command: Command): string {
   return page([
-    `thirstline ${command.name} FILE...  ${command.question}`,
+    `thirstline ${command.name} ${takenBy(command)}  ${command.question}`,
     "",
     ...wrap(command.about),
     "",
@@ -33,6 +33,10 @@ export function commandHelp(command: Command): string {
     "Exit code",
     ...command.exits.map((line) => `  ${line}`),
   ]);
+}
+
+function takenBy({ takes = "FILE..." }: Command): string {
+  return takes;
 }
 
 function optionLines(option: Option): string[] {

@@ -13,7 +13,7 @@ export interface WrittenSpread {
 }
 
 /** Keys of free text, which is never a quantity whatever it looks like. */
-const free: ReadonlySet<string> = new Set(["name", "source"]);
+const free: ReadonlySet<string> = new Set(["name", "source", "thread"]);
 
 /** Every text with a spread in a faultless file. */
 export function writtenSpreads(parsed: Parsed): WrittenSpread[] {
