@@ -1,18 +1,21 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { figure } from "./accuracyFigure.mjs";
 
 // Prints how well the library meets its published tables: `npm run accuracy` after the tests, which leave one file a table
 // in reports/accuracy. Another folder may be named as an argument; `--readme` also writes README's table, which holds the
-// tables that come from outside: what only checks arithmetic is left out there.
+// tables that come from outside: what only checks arithmetic is left out there. `--page` writes the same figures, with where
+// they come from, for the page's formulas.
 
 /**
- * @typedef {{ name: string, kind: string, as: string, n: number, mean: number, p90: number, max: number }} Entry
+ * @typedef {{ name: string, kind: string, as: string, table: string, n: number, mean: number, p90: number, max: number }} Entry
  */
 
 const toReadme = process.argv.includes("--readme");
+const toPage = process.argv.includes("--page");
 const folder =
-  process.argv.slice(2).find((one) => one !== "--readme") ??
+  process.argv.slice(2).find((one) => !one.startsWith("--")) ??
   fileURLToPath(new URL("../../reports/accuracy", import.meta.url));
 const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".json")) : [];
 if (files.length === 0) {
@@ -63,6 +66,11 @@ if (toReadme) {
   );
 }
 
+if (toPage) {
+  const file = fileURLToPath(new URL("../../playground/src/working/accuracy.json", import.meta.url));
+  writeFileSync(file, `${JSON.stringify(pageEntries(entries), null, 2)}\n`);
+}
+
 /** @param {string[]} cells */
 function row(cells) {
   const padded = cells.map((cell, at) =>
@@ -71,9 +79,11 @@ function row(cells) {
   return padded.join("  ").trimEnd();
 }
 
-/** @param {number | null} value JSON has no Infinity: a missing answer was written as null */
-function figure(value) {
-  if (value === null) return "no answer";
-  if (value === 0) return "0";
-  return value < 0.001 || value >= 1000 ? value.toExponential(1) : value.toPrecision(2);
+/** @param {readonly Entry[]} all what the page says of each table */
+function pageEntries(all) {
+  return all.map(({ name, kind, as, table, n, max }) => {
+    const text = readFileSync(fileURLToPath(new URL(`../../references/${table}`, import.meta.url)), "utf8");
+    const source = /^# source: (.*)$/m.exec(text)?.[1] ?? "";
+    return { name, kind: kind.replace(/ \(.*/s, ""), source, figures: n, largest: figure(max), as };
+  });
 }

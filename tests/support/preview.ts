@@ -7,7 +7,7 @@ import { chromium } from "./chromium.mjs";
 
 const playground = fileURLToPath(new URL("../../playground", import.meta.url));
 /** Where the built page stands; another folder than its own lets two builds be tested side by side. */
-const built = process.env.PAGE_BUILT ?? `${playground}/dist`;
+export const built = process.env.PAGE_BUILT ?? `${playground}/dist`;
 
 /** A page under test and everything it has complained of so far. */
 interface VisitedPage {

@@ -1,6 +1,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { expect } from "vitest";
+import { figure } from "./accuracyFigure.mjs";
 
 // How a published table is read, measured and reported. One module measures for the gate and for the printed report:
 //
@@ -11,6 +13,12 @@ import { fileURLToPath } from "node:url";
 //   expect(error.max, error.worst).toBeLessThanOrEqual(2e-15);       // on failure prints row, got, expected
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+
+/** What the page says of every table. */
+const PAGE = "playground/src/working/accuracy.json";
+const onPage: readonly { name: string; figures: number; largest: string; as: string }[] = JSON.parse(
+  readFileSync(join(root, PAGE), "utf8"),
+);
 
 /** One line of a table. Ask for a cell by column name; an unknown column or a number that is none is an error. */
 export class Row {
@@ -162,11 +170,18 @@ function errorOf(row: Row, got: number, due: number, expected: unknown, as: Erro
   return difference / row.halfStep(expected);
 }
 
-/** Leaves what was measured in reports/accuracy/, one file a name, for the printed report. Names are like "fuels/d341-fits". */
+/**
+ * Leaves what was measured in reports/accuracy/, one file a name, for the printed report. Names are like "fuels/d341-fits".
+ * What the page says of it must be what was measured.
+ */
 export function report(name: string, table: Table, measured: Measured): void {
   const folder = join(root, "reports", "accuracy");
   mkdirSync(folder, { recursive: true });
   const { kind, status } = table.header;
   const entry = { name, table: table.file, kind, status, ...measured };
   writeFileSync(join(folder, `${name.replaceAll(/[/ ]/g, ".")}.json`), `${JSON.stringify(entry, undefined, 2)}\n`);
+  const said = onPage.find((one) => one.name === name);
+  expect
+    .soft(said && [said.figures, said.largest, said.as], `${PAGE}: run node tests/support/accuracy.mjs --page`)
+    .toEqual([measured.n, figure(measured.max), measured.as]);
 }

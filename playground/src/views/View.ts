@@ -1,6 +1,7 @@
 import type { UnitSystem } from "@thirstline/study";
 import type { TemplateResult } from "lit";
 import type { Example } from "../model/Example.js";
+import type { Chosen } from "../model/Place.js";
 import type { Sheet } from "../model/Sheet.js";
 
 /** What every view is given. */
@@ -11,6 +12,8 @@ export interface Shown {
   readonly examples: readonly Example[];
   /** where in the view: what follows its name and a slash in the address, or "" */
   readonly place: string;
+  /** the part that is spoken of beside it; null for none */
+  readonly marked: Chosen | null;
 }
 
 /** One view of the page, at its own address behind "#". */

@@ -7,6 +7,5 @@ export const fieldView: View = {
   label: "At the machine",
   apart: true,
   load: () => import("../field/field-view.js"),
-  show: ({ sheet, units, examples, place }) =>
-    html`<field-view .sheet=${sheet} .units=${units} .examples=${examples} .place=${place}></field-view>`,
+  show: ({ sheet, units, place }) => html`<field-view .sheet=${sheet} .units=${units} .place=${place}></field-view>`,
 };

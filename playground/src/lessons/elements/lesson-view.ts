@@ -1,3 +1,4 @@
+import type { System } from "@thirstline/spec/system";
 import type { UnitSystem } from "@thirstline/study";
 import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
@@ -32,6 +33,7 @@ export class LessonView extends LitElement {
     .where a { display: inline-flex; align-items: center; min-height: 44px; }
     .after { color: var(--soft); }
     .working { border-left: 5px solid var(--rule); padding: 4px 0 4px 16px; margin: 16px 0 0; }
+    h4 { font-size: 0.95rem; margin: 22px 0 0; }
     .safety { border: 2px solid var(--limit); border-radius: 4px; padding: 10px 16px; margin-top: 20px; }
     .safety h3 { font-size: 0.95rem; color: var(--limit); margin: 0 0 2px; }
     .sources { margin-top: 14px; }
@@ -46,10 +48,13 @@ export class LessonView extends LitElement {
   @property() where = "";
   /** The one after it; null for the last. */
   @property({ attribute: false }) next: Lesson | null = null;
+  /** The system of the live model before it is changed. */
+  private asShown!: System;
   @state() private looking = false;
   @state() private step: "predict" | "shown" | "done" = "predict";
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("told")) this.asShown = this.told.shows.system(this.told.shows.control.start);
     if (!changed.has("lesson")) return;
     this.step = "predict";
     this.looking = matchMedia(ROOM_TO_LOOK).matches;
@@ -85,6 +90,7 @@ export class LessonView extends LitElement {
         <lesson-model .shows=${told.shows} .units=${units} .from=${`From the lesson: ${lesson.title}.`}></lesson-model></section>
       <div class="pair"><section aria-labelledby="why"><h3 id="why">Why</h3><div class="column">${this.paragraphs(told.explanation)}</div></section>
       <section aria-labelledby="figures"><h3 id="figures">In figures</h3><div class="working">${this.paragraphs(told.working)}</div>
+      ${this.stepByStep()}
       ${
         safety.length === 0
           ? nothing
@@ -94,6 +100,15 @@ export class LessonView extends LitElement {
       <section aria-labelledby="second"><h3 id="second">Another case</h3>
         <lesson-question .question=${told.second} .units=${units} @lesson-predict=${this.onSecond}></lesson-question></section>
       ${this.end()}`;
+  }
+
+  /** How the calculation reaches the figures that explain it, fetched when the reasons are shown. */
+  private stepByStep() {
+    const { explains } = this.told;
+    if (explains.length === 0) return nothing;
+    void import("../../working/lesson-working.js");
+    return html`<h4>How the calculation reaches it</h4>
+      <lesson-working .system=${this.asShown} .figures=${explains} .units=${this.units}></lesson-working>`;
   }
 
   private end() {
