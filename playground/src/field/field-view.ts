@@ -1,0 +1,80 @@
+import type { UnitSystem } from "@thirstline/study";
+import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import { controlStyles } from "../look/sheetStyles.js";
+import type { Sheet } from "../model/Sheet.js";
+import "./card/card-place.js";
+import "./fleet/fleet-place.js";
+import "./gauge/gauge-place.js";
+
+const places = [
+  { id: "gauge", words: "What does the gauge say?" },
+  { id: "fleet", words: "What is due?" },
+  { id: "card", words: "The job card" },
+] as const;
+
+/** At the machine: its gauge, its yard and its job card, each at its own address. */
+@customElement("field-view")
+export class FieldView extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+    :host { display: block; min-width: 0; }
+    nav { display: flex; flex-wrap: wrap; gap: 0 28px; margin: 18px 0 8px; }
+    nav a { display: inline-flex; align-items: center; min-height: 44px; font-size: 1.15rem; color: var(--soft); text-decoration: none; }
+    nav a:hover { color: var(--ink); text-decoration: underline; }
+    nav a[aria-current] { color: var(--ink); font-weight: 700; text-decoration: underline; text-decoration-thickness: 3px; text-decoration-color: var(--fuel); text-underline-offset: 6px; }
+    .machine { color: var(--soft); margin-bottom: 12px; }
+    .machine b { color: var(--ink); }
+    .fault { color: var(--limit); font-weight: 600; }
+    @media print { .no-print { display: none; } }
+  `,
+  ];
+  @property({ attribute: false }) sheet!: Sheet;
+  @property() units: UnitSystem = "metric";
+  /** Which of the three, by its name in the address. */
+  @property() place = "";
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.sheet.addEventListener("changed", this.onChanged);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sheet.removeEventListener("changed", this.onChanged);
+  }
+
+  override render() {
+    const { sheet, place } = this;
+    const now = places.find(({ id }) => id === place)?.id ?? "gauge";
+    return html`<nav class="no-print" aria-label="At the machine">${places.map(
+      ({ id, words }) => html`<a href=${`#field/${id}`} aria-current=${id === now ? "page" : nothing}>${words}</a>`,
+    )}</nav>
+      ${now === "fleet" ? nothing : html`<p class="machine no-print">For <b>${sheet.system.name}</b>, as it is on <a href="#sheet">the sheet</a>.</p>`}
+      ${sheet.refusal === "" ? nothing : html`<p class="fault" role="alert">That cannot be put on the sheet: ${sheet.refusal}.</p>`}
+      ${this.shown(now)}`;
+  }
+
+  private shown(now: (typeof places)[number]["id"]): TemplateResult {
+    const { system } = this.sheet;
+    switch (now) {
+      case "gauge":
+        return html`<gauge-place .system=${system} .units=${this.units}></gauge-place>`;
+      case "fleet":
+        return html`<fleet-place .units=${this.units}></fleet-place>`;
+      case "card":
+        return html`<card-place .system=${system} .units=${this.units}></card-place>`;
+    }
+  }
+
+  private readonly onChanged = (): void => {
+    this.requestUpdate();
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "field-view": FieldView;
+  }
+}
