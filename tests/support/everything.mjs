@@ -9,7 +9,11 @@ const outcomes = [
     run("lint", "npm run --silent lint"),
     run("page", "npm run --silent build:page"),
   ])),
-  ...(await Promise.all([run("tests", tests, { show: true }), run("packages", "npm run --silent lint:packages")])),
+  ...(await Promise.all([
+    run("tests", tests, { show: true }),
+    run("packages", "npm run --silent lint:packages"),
+    run("docs", "npm run --silent docs"),
+  ])),
 ];
 
 process.exitCode = outcomes.every(Boolean) ? 0 : 1;

@@ -6,6 +6,7 @@ export type { Caution, Fault } from "./read/Fault.js";
 export { formatFault } from "./read/formatFault.js";
 export { type ReadResult, readSystem } from "./read/readSystem.js";
 export * from "./readings/index.js";
+export type { Reading } from "./schema/leaf.js";
 export { readDate } from "./schema/leaves/date.js";
 export { type FittingKind, fittingKinds } from "./schema/parts/fitting.js";
 export { type Surface, surfaces } from "./schema/parts/surface.js";

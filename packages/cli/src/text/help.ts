@@ -4,7 +4,7 @@ import { left, wrap } from "./wrap.js";
 
 /** What there is, for who asks without a command. */
 export function generalHelp(): string {
-  const rows = commands.map((one) => `  thirstline ${left(`${one.name} ${takenBy(one)}`, 16)} ${one.question}`);
+  const rows = commands.map((one) => `  thirstline ${left(`${one.name} ${takenBy(one)}`, 20)} ${one.question}`);
   return page([
     "thirstline: will the pump get the fuel it asks for, through these filters and",
     "lines?",

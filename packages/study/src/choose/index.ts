@@ -28,6 +28,7 @@ export type {
 export type { SizeOptions } from "./sizing/SizeOptions.js";
 export { type SizeRun, type Stop, size } from "./sizing/size.js";
 export { MOST_ARRANGEMENTS, type SizeProgress, sizeSteps } from "./sizing/sizeSteps.js";
+export type { Side } from "./sizing/stack.js";
 export { nextToDraw, withChances } from "./sizing/withChances.js";
 export type { StarvesBelow } from "./starvesBelow.js";
 export { asFitted, type SwapGiven, type SwapOptions, swap } from "./swap.js";

@@ -1,8 +1,8 @@
 import { fuelState, SupplyModel } from "@thirstline/core";
 import { build, type SystemFilter, type SystemPart } from "@thirstline/spec/system";
 import { demandAt } from "../check/demandAt.js";
+import { filterFlows } from "../check/filterFlows.js";
 import { supplyOf } from "../check/supplyOf.js";
-import { flowsOf } from "../life/flowsOf.js";
 import { placesOf } from "./places.js";
 import type { SwapReason } from "./SwapAnswer.js";
 import type { SwapFacts } from "./SwapFacts.js";
@@ -65,7 +65,7 @@ function flowThrough({ changed, at, other, temperatures }: SwapFacts): SwapReaso
   for (const temperature of temperatures) {
     const fuel = fuelState(built.fuel, { temperature });
     const model = new SupplyModel(supplyOf(built), { fuel, passage: "smooth", end: "middle" });
-    const flows = flowsOf(model, demandAt(built, fuel, null).total);
+    const flows = filterFlows(model, demandAt(built, fuel, null).total);
     for (const name of at) through.set(name, Math.max(through.get(name) ?? 0, flows.get(name) ?? 0));
   }
   const [place, flow] = [...through].reduce((most, one) => (one[1] > most[1] ? one : most), ["", 0] as [

@@ -12,6 +12,7 @@ export interface Stop {
 /** How a search runs beside other work. */
 export interface SizeRun {
   readonly signal?: Stop;
+  /** told how far it is, some hundreds of times */
   readonly onProgress?: (progress: SizeProgress) => void;
   /** lets other work have its turn; the caller knows how its platform does that. The search runs through when left out */
   readonly pause?: () => Promise<void>;

@@ -15,7 +15,7 @@ export function formulaTex({ text, result }: Pick<Formula, "text" | "result">): 
   return `${letterTex(result.letter)} = ${texOf(parseFormula(text), 0, letterTex)}`;
 }
 
-/** A letter for a typesetter: "rho_15" is "\\varrho_{15}", "Re" is upright. */
+/** A letter for a typesetter: "rho_15" is "\\rho_{15}", "Re" is upright. */
 export function letterTex(letter: string): string {
   const [base = "", ...index] = letter.split("_");
   const known = greek[base]?.tex;

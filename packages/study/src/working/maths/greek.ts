@@ -8,5 +8,5 @@ export const greek: Readonly<Record<string, { readonly tex: string; readonly tex
   nu: { tex: "\\nu", text: "ν" },
   phi: { tex: "\\varphi", text: "φ" },
   pi: { tex: "\\pi", text: "π" },
-  rho: { tex: "\\varrho", text: "ρ" },
+  rho: { tex: "\\rho", text: "ρ" },
 };

@@ -71,7 +71,7 @@ test("formulaTex(formula) writes fractions, Greek letters, indices and brackets 
   expect(tex("sum(d)")).toBe("y = \\sum_i d");
   expect(tex("(a + b)^2 * c")).toBe("y = \\left(a + b\\right)^{2} \\, c");
   expect(tex("a - (b - c)")).toBe("y = a - \\left(b - c\\right)");
-  expect(tex("2 * 3 * sqrt(rho_15)")).toBe("y = 2 \\cdot 3 \\, \\sqrt{\\varrho_{15}}");
+  expect(tex("2 * 3 * sqrt(rho_15)")).toBe("y = 2 \\cdot 3 \\, \\sqrt{\\rho_{15}}");
 });
 
 test("shownFormula and shownWithValues read as a person writes", () => {
