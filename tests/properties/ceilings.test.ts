@@ -27,6 +27,14 @@ import { apart } from "./pressures.js";
 import { runs } from "./runs.js";
 import { expectNoneRose, fedBackward, HAIR } from "./supplyLaws.js";
 
+/** What a pump moves less, m3/s, for so much more pressure, Pa, against it. */
+function flowOf({ pump }: Supply, fuel: FuelState, pressure: number): number {
+  if (pump.kind === "pulse") return (pump.flow * pressure) / pump.suction;
+  if (pump.kind !== "fixed" || !pump.slip) return 0;
+  const thinner = pump.slip.dynamicViscosity / (fuel.density * fuel.kinematicViscosity);
+  return (pump.slip.flow / pump.slip.rise) * thinner * pressure;
+}
+
 /** Margins of both passages, by limit. */
 function marginsBoth(supply: Supply, fuel: FuelState, limits: Limits) {
   return (["smooth", "early"] as const).map((passage: Passage) =>
@@ -44,7 +52,9 @@ test("ceilings(supply, fuel, limits, demand) are flows at which the limit just h
         const at = (share: number) =>
           Math.min(...both.map((margins) => margins.get(limit)?.(share * flow) ?? Number.NaN));
         // A margin counts as met to a rounding of the pressures, or flows, it is the difference of.
-        const hair = limit === "pump capacity" ? HAIR * (flow + demand) : 10 * HAIR * (supply.ambientPressure + 1e5);
+        const pressureHair = 10 * HAIR * (supply.ambientPressure + 1e5);
+        const hair =
+          limit === "pump capacity" ? HAIR * (flow + demand) + flowOf(supply, fuel, pressureHair) : pressureHair;
         if (flow === Infinity) expect(both.every((margins) => (margins.get(limit)?.(1) ?? 0) >= 0)).toBe(true);
         else if (flow === 0)
           expect(Math.min(...both.map((margins) => margins.get(limit)?.(1e-15) ?? 0))).toBeLessThan(hair);

@@ -25,7 +25,7 @@ test("judge(supply, …) is never worse under limits that ask for less", () => {
       const before = judge(supply, fuel, strict, demand);
       const after = judge(supply, fuel, loose, demand);
       expect(RANK[after.grade]).toBeLessThanOrEqual(RANK[before.grade]);
-      for (const end of ["good", "middle", "bad"] as const) {
+      for (const end of ["lowEnd", "middle", "highEnd"] as const) {
         expect(RANK[after[end].grade]).toBeLessThanOrEqual(RANK[before[end].grade]);
       }
     }),
@@ -34,7 +34,7 @@ test("judge(supply, …) is never worse under limits that ask for less", () => {
 });
 
 // Of one tank and a suction path without banks: inside a bank the vapour limit has the exception above.
-test("judge(supply, …) is never worse at the good end of every band than at the bad one", () => {
+test("judge(supply, …) is never worse at the low end of every band than at the high one", () => {
   const plainPath = fc.array(aFrictionPart, { minLength: 1, maxLength: 6 }).map((parts) => series(...parts));
   fc.assert(
     fc.property(
@@ -47,10 +47,10 @@ test("judge(supply, …) is never worse at the good end of every band than at th
       (one, suction, pump, fuel, limits, demand) => {
         fc.pre(!(pump.kind === "fixed" && pump.reliefTo === "tank" && pump.slip !== null));
         const supply: Supply = { ambientPressure: 101325, tanks: [one], suction, pump, delivery: null };
-        const { grade, good, middle, bad } = judge(supply, fuel, limits, demand);
-        expect(RANK[good.grade]).toBeLessThanOrEqual(RANK[middle.grade]);
-        expect(RANK[middle.grade]).toBeLessThanOrEqual(RANK[bad.grade]);
-        expect(grade).toBe(bad.grade === "starves" && good.grade !== "starves" ? "unsettled" : bad.grade);
+        const { grade, lowEnd, middle, highEnd } = judge(supply, fuel, limits, demand);
+        expect(RANK[lowEnd.grade]).toBeLessThanOrEqual(RANK[middle.grade]);
+        expect(RANK[middle.grade]).toBeLessThanOrEqual(RANK[highEnd.grade]);
+        expect(grade).toBe(highEnd.grade === "starves" && lowEnd.grade !== "starves" ? "unsettled" : highEnd.grade);
       },
     ),
     runs(150),
@@ -60,9 +60,9 @@ test("judge(supply, …) is never worse at the good end of every band than at th
 test("judge(supply, …) is never better than the worse of both ends, whichever that is; unsettled where one starves", () => {
   fc.assert(
     fc.property(aSupply, anEngineFuel, someLimits, aDemand, (supply, fuel, limits, demand) => {
-      const { grade, good, bad } = judge(supply, fuel, limits, demand);
-      const worst = Math.max(RANK[good.grade], RANK[bad.grade]);
-      if (good.grade !== bad.grade && worst === RANK.starves) expect(grade).toBe("unsettled");
+      const { grade, lowEnd, highEnd } = judge(supply, fuel, limits, demand);
+      const worst = Math.max(RANK[lowEnd.grade], RANK[highEnd.grade]);
+      if (lowEnd.grade !== highEnd.grade && worst === RANK.starves) expect(grade).toBe("unsettled");
       else expect(RANK[grade]).toBe(worst);
     }),
     runs(100),
@@ -96,8 +96,8 @@ test("judge(supply, …) calls broken what the gauges at that demand show, with 
 test("judge(supply, …) starves where a limit is broken, holds where none is within a fifth, and is tight between", () => {
   fc.assert(
     fc.property(aSupply, anEngineFuel, someLimits, aDemand, (supply, fuel, limits, demand) => {
-      const { good, middle, bad } = judge(supply, fuel, limits, demand);
-      for (const end of [good, middle, bad]) expect(end.grade).toBe(gradeOf(end));
+      const { lowEnd, middle, highEnd } = judge(supply, fuel, limits, demand);
+      for (const end of [lowEnd, middle, highEnd]) expect(end.grade).toBe(gradeOf(end));
     }),
     runs(100),
   );

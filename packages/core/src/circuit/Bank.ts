@@ -3,6 +3,7 @@ import type { Run } from "./Run.js";
 import { Split } from "./Split.js";
 import { splitByBracket } from "./splitByBracket.js";
 import { newtonStep, splitByNewton } from "./splitByNewton.js";
+import { splitByOpenSet } from "./splitByOpenSet.js";
 
 /** Steps of Newton's method after which a split that has not settled is not going to: a line stands on a step. */
 const MOST_ROUNDS = 12;
@@ -11,7 +12,8 @@ const MOST_ROUNDS = 12;
  * A bank under one fuel state: how a flow splits over its branches, and the friction they share.
  *
  * Branches may start at different heads (separate tanks); `heads` then says what each needs at no flow, Pa, and the
- * shared drop is relative to the same zero. In an ordinary bank the common head is kept by the series around it.
+ * shared drop is relative to the same zero, which is best the least of them: small drops are then not lost against large
+ * heads. In an ordinary bank the common head is kept by the series around it.
  */
 export class Bank implements BankLaw {
   flow = 0;
@@ -62,10 +64,17 @@ export class Bank implements BankLaw {
       }
       newtonStep(split, goOn ? "next step" : "first step");
       this.settled = split.settled;
-    } else if (!(this.simple && this.rounds === 0 && splitByNewton(split))) splitByBracket(split);
+    } else if (!this.splitOpen(goOn)) splitByBracket(split);
     this.kinked = split.kinked;
     this.drop = split.drop;
     this.slope = split.slope;
+  }
+
+  /** The split by Newton's method; false where it does not settle. */
+  private splitOpen(goOn: boolean): boolean {
+    const { split, simple } = this;
+    if (!simple) return splitByOpenSet(split, goOn);
+    return this.rounds === 0 && splitByNewton(split);
   }
 
   restrict(restrictions: ReadonlyMap<string, number>): void {

@@ -1,6 +1,7 @@
 import type { BankLaw, MediumTerm, OwnLaw, Pace, PartLaw, Terms } from "../parts/law/index.js";
-import { fittedFlow, rootOfQuadratic } from "./fittedFlow.js";
+import { rootOfQuadratic } from "./fittedFlow.js";
 import { flowAtDrop } from "./flowAtDrop.js";
+import { guessFlow, sumOfSlopes } from "./guessFlow.js";
 
 /**
  * A series under one fuel state, folded: what drop a flow costs and what flow a drop drives.
@@ -19,8 +20,8 @@ export class Run implements OwnLaw {
   readonly shut: boolean;
   readonly oneWay: boolean;
   private readonly opening: number;
-  /** what friction holds at no flow: its own opening pressure and that of banks of check valves, Pa */
-  private readonly rest: number;
+  /** what friction holds at no flow, see `rest`; worked out when it is first needed */
+  private restDrop = Number.NaN;
   /** flows at which lines step in the early passage, m3/s, ascending */
   private readonly steps: readonly number[];
   private linear: number;
@@ -30,23 +31,22 @@ export class Run implements OwnLaw {
   private readonly own: readonly PartLaw[];
   private readonly banks: readonly BankLaw[];
   /** what the banks add to the linear term at no flow, for a first guess */
-  private banksAtRest: number;
+  private banksAtRest = Number.NaN;
   /** relative step that ends the search for a flow: another round costs little without banks, much with them */
   private readonly close: number;
 
-  constructor(terms: Terms) {
+  /** @param extra linear resistance besides what is folded, Pa s/m3, such as a pump's slip puts in the way */
+  constructor(terms: Terms, extra = 0) {
     this.constant = terms.constant;
     this.shut = terms.shut;
     this.oneWay = terms.oneWay;
     this.opening = terms.opening;
-    this.plainLinear = terms.linear;
+    this.plainLinear = terms.linear + extra;
     this.media = terms.media;
     this.linear = this.linearWith(NONE);
     this.quadratic = terms.quadratic;
     this.own = terms.own;
     this.banks = terms.banks;
-    this.banksAtRest = sumOfSlopes(terms.banks, 0);
-    this.rest = terms.banks.reduce((sum, bank) => sum + bank.drop, terms.opening);
     this.steps = terms.own
       .map((law) => law.stepAt)
       .filter((step) => step < Infinity)
@@ -88,9 +88,25 @@ export class Run implements OwnLaw {
 
   /** Sets the resistance over clean of the named filters, here and in every bank; the others go back to their own. */
   restrict(restrictions: ReadonlyMap<string, number>): void {
-    this.linear = this.linearWith(restrictions);
     for (const bank of this.banks) bank.restrict(restrictions);
-    this.banksAtRest = sumOfSlopes(this.banks, 0);
+    this.refold(restrictions);
+  }
+
+  /** The same where its banks are another run's too, and have been set already. */
+  refold(restrictions: ReadonlyMap<string, number>): void {
+    this.linear = this.linearWith(restrictions);
+    this.restDrop = Number.NaN;
+  }
+
+  /** What friction holds at no flow: its own opening pressure and that of banks of check valves, or of tanks, Pa. */
+  get rest(): number {
+    if (Number.isNaN(this.restDrop)) this.findRest();
+    return this.restDrop;
+  }
+
+  /** Whether any flow is free: nothing here resists it. */
+  get free(): boolean {
+    return !this.shut && this.own.length + this.banks.length === 0 && this.linear === 0 && this.quadratic === 0;
   }
 
   /** Drop, Pa, head included, at a flow, m3/s. Infinite where nothing can flow that way. */
@@ -105,9 +121,9 @@ export class Run implements OwnLaw {
     return this.drop;
   }
 
-  /** Flow, m3/s, that a drop, Pa, head included, drives; 0 where a valve stays shut. */
-  flowAt(drop: number): number {
-    return this.flowOfFriction(drop - this.constant);
+  /** Flow, m3/s, that a drop, Pa, head included, drives; 0 where a valve stays shut. `close` as in `flowAtDrop`. */
+  flowAt(drop: number, close = this.close): number {
+    return this.flowOfFriction(drop - this.constant, 0, close);
   }
 
   /**
@@ -116,12 +132,13 @@ export class Run implements OwnLaw {
    *
    * @param near a flow close to the answer, where one is known
    */
-  flowOfFriction(drop: number, near = 0): number {
-    if (this.shut || (this.oneWay && drop <= this.rest)) {
+  flowOfFriction(drop: number, near = 0, close = this.close): number {
+    const { rest } = this;
+    if (this.shut || (this.oneWay && drop <= rest)) {
       this.slope = Infinity;
       return 0;
     }
-    const target = drop - this.rest;
+    const target = drop - rest;
     const direct = this.own.length === 0 && this.banks.length === 0;
     if (target === 0) {
       this.friction(0);
@@ -134,8 +151,14 @@ export class Run implements OwnLaw {
       this.slope = this.linear + 2 * this.quadratic * size;
       return sign * size;
     }
-    const guess = near * sign > 0 ? near * sign : this.guess(sign * target, sign);
-    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, this.rest, this.close, this.steps);
+    const atRest = { linear: this.linear + this.banksAtRest, quadratic: this.quadratic, own: this.own };
+    const guess = near * sign > 0 ? near * sign : guessFlow(atRest, sign * target, sign);
+    return flowAtDrop(this, target, guess > 0 && guess < Infinity ? guess : 1e-6, rest, close, this.steps);
+  }
+
+  private findRest(): void {
+    this.banksAtRest = sumOfSlopes(this.banks, 0);
+    this.restDrop = this.banks.reduce((sum, bank) => sum + bank.drop, this.opening);
   }
 
   private linearWith(restrictions: ReadonlyMap<string, number>): number {
@@ -144,35 +167,6 @@ export class Run implements OwnLaw {
       this.plainLinear,
     );
   }
-
-  /**
-   * About how much a friction drives, m3/s, without its sign: what the folded terms and the laws at rest would let pass,
-   * bettered by one step with the banks still as at rest, since a turbulent line is far from its rest.
-   */
-  private guess(target: number, sign: 1 | -1): number {
-    const { own, quadratic } = this;
-    const linear = this.linear + this.banksAtRest;
-    const start = rootOfQuadratic(linear + sumOfSlopes(own, 0), quadratic, target);
-    if (own.length === 0) return start;
-    let drop = (linear + quadratic * start) * start;
-    let slope = linear + 2 * quadratic * start;
-    for (const law of own) {
-      law.flow = sign * start;
-      law.update("whole");
-      drop += sign * law.drop;
-      slope += law.slope;
-    }
-    const next = fittedFlow(start, drop, slope, target);
-    return next > 0 ? next : start;
-  }
 }
 
 const NONE: ReadonlyMap<string, number> = new Map();
-
-function sumOfSlopes(laws: readonly OwnLaw[], flow: number): number {
-  return laws.reduce((sum, law) => {
-    law.flow = flow;
-    law.update("whole");
-    return sum + law.slope;
-  }, 0);
-}

@@ -33,6 +33,8 @@ export type Stop = PartStop | BankStop;
 /** A circuit under one fuel state: folded into a run for its total, and stop by stop for what happens on the way. */
 export interface Compiled {
   readonly run: Run;
+  /** what the run folds, for whoever puts more behind it */
+  readonly terms: Terms;
   readonly stops: readonly Stop[];
 }
 
@@ -40,7 +42,10 @@ export interface Compiled {
  * Sets the resistance over clean of the named filters in a compiled circuit; the others go back to their own. Cheaper by
  * far than folding again, for whoever follows elements as they fill.
  */
-export function restrict({ run, stops }: Compiled, restrictions: ReadonlyMap<string, number>): void {
+export function restrict(
+  { run, stops }: Pick<Compiled, "run" | "stops">,
+  restrictions: ReadonlyMap<string, number>,
+): void {
   run.restrict(restrictions);
   restrictStops(stops, restrictions);
 }
@@ -56,7 +61,7 @@ function restrictStops(stops: readonly Stop[], restrictions: ReadonlyMap<string,
 export function compile(circuit: Circuit, setting: Setting): Compiled {
   const terms = new Terms();
   const stops = add(circuit, setting, terms, []);
-  return { run: new Run(terms), stops };
+  return { run: new Run(terms), terms, stops };
 }
 
 function add(circuit: Circuit, setting: Setting, terms: Terms, path: readonly number[]): Stop[] {

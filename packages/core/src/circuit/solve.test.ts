@@ -56,3 +56,10 @@ test.each([Number.NaN, Infinity, -Infinity])("solve(circuit, fuel) refuses a flo
   expect(() => flow(value)).toThrow(`flow requires drop to be a finite number of Pa, got ${value}`);
   expect(() => profile(value)).toThrow(`profile requires flow to be a finite number of m3/s, got ${value}`);
 });
+
+test("solve(circuit, fuel, options) refuses a passage or an end that is none of its words", () => {
+  // As plain JavaScript may hand them over.
+  const given = (options: object) => () => solve(hose, petrol, options);
+  expect(given({ passage: "late" })).toThrow('solve requires passage to be one of smooth, early, got "late"');
+  expect(given({ end: "good" })).toThrow('solve requires end to be one of low, middle, high, got "good"');
+});

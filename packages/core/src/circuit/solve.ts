@@ -1,4 +1,5 @@
 import type { FuelState } from "../fuel/index.js";
+import { InputError } from "../InputError.js";
 import type { BandEnd } from "../parts/Band.js";
 import type { Passage } from "../parts/friction/index.js";
 import type { Setting } from "../parts/law/index.js";
@@ -38,12 +39,15 @@ export interface Solved {
  * @param circuit a part, or `series` and `parallel` of them
  * @param fuel density, kg/m3, and kinematic viscosity, m2/s, from `fuelState`
  * @param options see `SolveOptions`
- * @throws InputError from the three functions, when flow or drop is not a finite number
+ * @throws InputError when an option is none of its words; from the three functions, when flow or drop is not a finite number
  * @example
  * solve(line({ length: 1, bore: 0.008, roughness: 0 }), petrol).drop(3e-6) // 13.428698323378667
  */
 export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions = {}): Solved {
-  const setting: Setting = { fuel, passage: options.passage ?? "smooth", end: options.end ?? "middle" };
+  const { passage = "smooth", end = "middle" } = options;
+  requireOneOf("passage", passage, ["smooth", "early"]);
+  requireOneOf("end", end, ["low", "middle", "high"]);
+  const setting: Setting = { fuel, passage, end };
   const { run, stops } = compile(circuit, setting);
   return {
     drop(flow) {
@@ -68,4 +72,9 @@ export function solve(circuit: Circuit, fuel: FuelState, options: SolveOptions =
     },
     shut: run.shut,
   };
+}
+
+/** Plain JavaScript may hand over any word, and a wrong one would quietly count as another. */
+function requireOneOf(path: string, value: string, words: readonly string[]): void {
+  if (!words.includes(value)) throw new InputError("solve", path, `one of ${words.join(", ")}`, value);
 }

@@ -82,8 +82,10 @@ export type { TankBalance, TankBalanceGiven, TankBalanceMoved } from "./tank/Tan
 export { tankBalance } from "./tank/tankBalance.js";
 export { absorberLaw } from "./water/absorberLaw.js";
 export { bowlDrainInterval } from "./water/bowlDrainInterval.js";
+export { cleanDropFactor } from "./water/cleanDropFactor.js";
 export { freeWater, type WaterInFuel } from "./water/freeWater.js";
 export { type Separation, separationAt } from "./water/separationAt.js";
 export { type Settling, settlingSpeed } from "./water/settlingSpeed.js";
+export { type SettlingTime, settlingTime } from "./water/settlingTime.js";
 export { type Hydrocarbons, typicalHydrocarbons } from "./water/typicalHydrocarbons.js";
 export { type WaterStage, type WaterStageResult, waterThroughStages } from "./water/waterThroughStages.js";

@@ -1,42 +1,16 @@
 import { Bank } from "../circuit/Bank.js";
-import { type Compiled, compile, restrict, type Stop } from "../circuit/compile.js";
+import { type Compiled, compile, restrict } from "../circuit/compile.js";
+import { lastBore } from "../circuit/lastBore.js";
 import { profileOf } from "../circuit/profile.js";
+import { Run } from "../circuit/Run.js";
 import { series } from "../circuit/series.js";
-import type { Setting } from "../parts/law/index.js";
-import { FREE_FALL } from "../parts/rise.js";
-import { type DescentEntry, descend, kineticPressure, type LowPoint, lowestOf } from "./descent.js";
+import { type Setting, Terms } from "../parts/law/index.js";
+import { descend, kineticTerm, type LowPoint, lowestOf } from "./descent.js";
+import type { IntakeDescent, Way } from "./IntakeKinds.js";
 import type { Supply } from "./Supply.js";
+import { sourcePressure } from "./sourcePressure.js";
 import type { Tank } from "./tank.js";
 import { type Walk, walkAlong } from "./walkAlong.js";
-
-/** What one tank gives at a flow. */
-export interface TankShare {
-  readonly tank: Tank;
-  /** m3/s; negative when fuel runs back into it */
-  readonly flow: number;
-  /** total pressure at its pick-up, Pa absolute */
-  readonly source: number;
-  /** along the tank's own path, up to the joint */
-  readonly descent: readonly DescentEntry[];
-}
-
-/** The suction side at a flow. */
-export interface IntakeDescent {
-  readonly tanks: readonly TankShare[];
-  readonly suction: readonly DescentEntry[];
-  /** total pressure where the suction path begins: the tanks' joint, or behind the only tank's path, Pa absolute */
-  readonly joint: number;
-  /** lowest static pressure anywhere on the way, and the part behind which it stands; null where nothing passes */
-  readonly lowest: LowPoint | null;
-  /** bore at the pump's inlet, m; null when no line or fitting comes before it */
-  readonly bore: number | null;
-}
-
-/** A stretch of path with its flow, m3/s. */
-export interface Way {
-  readonly stops: readonly Stop[];
-  readonly flow: number;
-}
 
 /** A tank fuel can come from, with its path folded. */
 interface Source {
@@ -54,9 +28,14 @@ interface Source {
 export class Intake {
   /** whether nothing can pass: a shut part, or no tank that can give */
   readonly shut: boolean;
+  /** all of it folded, kinetic pressure at the pump's inlet included: its drop is that inlet's pressure, turned round */
+  readonly terms: Terms;
+  private readonly run: Run;
   private readonly setting: Setting;
   private readonly sources: readonly Source[];
   private readonly joint: Bank | null;
+  /** least of what the tanks need at no flow, Pa; the joint's drop is counted from there */
+  private readonly base: number;
   private readonly main: Compiled;
   private readonly bore: number | null;
 
@@ -69,21 +48,21 @@ export class Intake {
       return pressure === null || path.run.shut ? [] : [{ tank, path, pressure }];
     });
     this.shut = this.main.run.shut || this.sources.length === 0;
+    const heads = this.sources.map(({ path, pressure }) => path.run.constant - pressure);
+    this.base = Math.min(...heads);
     // One tank needs no joint, and its path need not resist.
-    this.joint =
-      this.sources.length < 2
-        ? null
-        : new Bank(
-            this.sources.map(({ path }) => path.run),
-            this.sources.map(({ path, pressure }) => path.run.constant - pressure),
-          );
-    this.bore = this.shut ? null : this.descent(0).bore;
+    const runs = this.sources.map(({ path }) => path.run);
+    const over = heads.map((head) => head - this.base);
+    this.joint = runs.length < 2 ? null : new Bank(runs, over);
+    const [first] = this.sources;
+    this.bore = lastBore(this.main.stops) ?? (this.joint || !first ? null : lastBore(first.path.stops));
+    this.terms = this.folded();
+    this.run = new Run(this.terms);
   }
 
   /** Static pressure at the pump's inlet, as a gauge there reads it, Pa absolute; -Infinity when nothing can pass. */
   pressure(flow: number): number {
-    if (this.shut) return -Infinity;
-    return this.jointPressure(flow) - this.main.run.at(flow) - kineticPressure(flow, this.bore, this.setting.fuel);
+    return this.shut ? -Infinity : -this.run.at(flow);
   }
 
   /** The pressure part by part at a flow, m3/s. */
@@ -118,6 +97,7 @@ export class Intake {
   restrict(restrictions: ReadonlyMap<string, number>): void {
     for (const { path } of this.sources) restrict(path, restrictions);
     restrict(this.main, restrictions);
+    this.run.refold(restrictions);
   }
 
   /** The ways from each tank to the joint, with their flows, and the way on from there, at a suction flow, m3/s. */
@@ -146,16 +126,26 @@ export class Intake {
     return walkAlong(this.main.stops, fuel, flow, main) ? Math.min(least, main.lowest) : -Infinity;
   }
 
+  private folded(): Terms {
+    const terms = new Terms();
+    const [first] = this.sources;
+    if (this.joint) {
+      terms.banks.push(this.joint);
+      terms.constant += this.base;
+      terms.oneWay ||= this.joint.oneWay;
+    } else if (first) {
+      terms.add(first.path.terms);
+      terms.constant -= first.pressure;
+    }
+    terms.add(this.main.terms);
+    terms.quadratic += kineticTerm(this.bore, this.setting.fuel);
+    terms.shut ||= this.shut;
+    return terms;
+  }
+
   private jointPressure(flow: number): number {
     const [first] = this.sources;
-    if (this.joint) return -this.joint.at(flow);
+    if (this.joint) return -(this.base + this.joint.at(flow));
     return first ? first.pressure - first.path.run.at(flow) : -Infinity;
   }
-}
-
-/** Total pressure at a tank's pick-up, Pa absolute; null when its vent is blocked. */
-function sourcePressure(tank: Tank, ambient: number, density: number): number | null {
-  if (tank.vent.kind === "blocked") return null;
-  const held = tank.vent.kind === "spring" ? tank.vent.opening : 0;
-  return ambient - held + density * FREE_FALL * tank.depth;
 }

@@ -1,5 +1,6 @@
 import {
   filter,
+  filtersAt,
   fitting,
   fuelState,
   line,
@@ -120,4 +121,33 @@ test.each([Number.NaN, -1e-5, Infinity])("SupplyModel.state(%d) is refused, and 
   const message = `state requires demand to be at least 0 m3/s, got ${demand}`;
   expect(() => model.state(demand)).toThrow(message);
   expect(() => model.descent(demand)).toThrow(message);
+});
+
+test("SupplyModel.intake.descent(q) of tanks whose paths cost next to nothing keeps mass, as tiny as drops are beside the air's pressure", () => {
+  const wide = line({ length: 1, bore: 0.05, roughness: 0 });
+  const tanks = [
+    tank({ depth: 0.2, path: series(wide, valve({ opening: 4000, kv: 0.01 })) }),
+    tank({ depth: 0.2, path: wide }),
+  ];
+  const flow = 1.4e-6;
+  const shares = modelOf({ tanks })
+    .intake.descent(flow)
+    .tanks.map((share) => share.flow);
+  expect(shares[0]).toBe(0);
+  expect((shares[0] ?? 0) + (shares[1] ?? 0)).toBe(flow);
+});
+
+test("SupplyModel.suctionFlow(0) of a pump that slips with its relief to the tank is the swept flow less what its rise lets back", () => {
+  const slip = { flow: 4e-5, rise: 1e5, dynamicViscosity: 830 * 3e-6 };
+  const model = modelOf({ pump: pump({ kind: "fixed", flow: 2e-4, slip, relief: 80e3, reliefTo: "tank" }) });
+  const moved = model.suctionFlow(0);
+  const rise = 101325 + 80e3 - model.intake.pressure(moved);
+  expect((2e-4 - (4e-5 * rise) / 1e5) / moved).toBeCloseTo(1, 13);
+});
+
+test("filtersAt(model, demand) has the filters behind a pulse pump, whose pressure nobody states", () => {
+  const inLine = filter({ name: "in-line", clean: { drop: 2000, flow: 1e-5, dynamicViscosity: 830 * 3e-6 } });
+  const model = modelOf({ pump: pump({ kind: "pulse", flow: 2e-5, suction: 2e4 }), delivery: inLine });
+  expect(filtersAt(model, 1e-5).map(({ part, flow }) => [part.name, flow])).toEqual([["in-line", 1e-5]]);
+  expect(filtersAt(model, 1e-5)[0]?.drop).toBeCloseTo(2000, 9);
 });

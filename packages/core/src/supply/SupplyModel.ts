@@ -1,34 +1,16 @@
+import { Run } from "../circuit/Run.js";
 import type { FuelState } from "../fuel/index.js";
 import type { Setting } from "../parts/law/index.js";
 import { requireAtLeast } from "../require.js";
 import { Delivery } from "./Delivery.js";
-import type { DescentEntry } from "./descent.js";
-import { Intake, type IntakeDescent } from "./Intake.js";
-import { lastHolding } from "./lastHolding.js";
+import { Intake } from "./Intake.js";
+import { lastFlow } from "./lastFlow.js";
 import type { FixedPump, Pump } from "./PumpKinds.js";
 import { requireSupply } from "./requireSupply.js";
 import type { Supply } from "./Supply.js";
+import type { SupplyDescent, SupplyState } from "./SupplyState.js";
 
-/** A supply at one demand. Pressures are static, as gauges read them. */
-export interface SupplyState {
-  /** m3/s the engine asks for, return included */
-  readonly demand: number;
-  /** m3/s the suction line carries */
-  readonly suctionFlow: number;
-  /** at the pump's inlet, below the air around, Pa; negative when fuel stands above; Infinity when nothing can pass */
-  readonly vacuum: number;
-  /** rise over the pump, Pa; null when the pump's rise is not stated */
-  readonly pumpRise: number | null;
-  /** gauge pressure at the injection pump, Pa; null when it cannot be known */
-  readonly feedPressure: number | null;
-  /** m3/s over the relief valve; 0 when shut, or when no more than demand passes it */
-  readonly relief: number;
-}
-
-/** Every part of a supply at one demand. */
-export interface SupplyDescent extends IntakeDescent {
-  readonly delivery: readonly DescentEntry[];
-}
+export type { SupplyDescent, SupplyState } from "./SupplyState.js";
 
 /**
  * A supply under one fuel state.
@@ -41,6 +23,10 @@ export class SupplyModel {
   readonly fuel: FuelState;
   readonly intake: Intake;
   readonly delivery: Delivery;
+  /** what a fixed pump moves with its relief open to the tank, m3/s; NaN until it is asked for with elements as they are */
+  private pumped = Number.NaN;
+  /** what a fixed pump that slips makes of the suction side; null for any other */
+  private readonly slipping: Run | null;
 
   constructor(supply: Supply, setting: Setting) {
     requireSupply("SupplyModel", supply);
@@ -48,6 +34,9 @@ export class SupplyModel {
     this.fuel = setting.fuel;
     this.intake = new Intake(supply, setting);
     this.delivery = new Delivery(supply, setting);
+    const { pump } = supply;
+    const slip = pump.kind === "fixed" ? this.slipPerRise(pump) : 0;
+    this.slipping = slip > 0 ? new Run(this.intake.terms, 1 / slip) : null;
   }
 
   /**
@@ -55,8 +44,10 @@ export class SupplyModel {
    * their own. A filter that was plugged or shut when the model was made stays so.
    */
   restrict(restrictions: ReadonlyMap<string, number>): void {
+    this.pumped = Number.NaN;
     this.intake.restrict(restrictions);
     this.delivery.restrict(restrictions);
+    this.slipping?.refold(restrictions);
   }
 
   /** Vacuum at the pump's inlet at a suction flow, m3/s, Pa. */
@@ -68,7 +59,9 @@ export class SupplyModel {
   suctionFlow(demand: number): number {
     const { pump } = this.supply;
     if (pump.kind !== "fixed" || pump.reliefTo === "inlet") return demand;
-    return Math.max(demand, this.pumpedToTankRelief(pump));
+    // It does not follow the demand, so it is searched for once.
+    if (Number.isNaN(this.pumped)) this.pumped = this.pumpedToTankRelief(pump);
+    return Math.max(demand, this.pumped);
   }
 
   /** All that gauges would read at a demand, m3/s. */
@@ -107,14 +100,16 @@ export class SupplyModel {
     return (pump.slip.flow / pump.slip.rise) * (pump.slip.dynamicViscosity / dynamicViscosity);
   }
 
-  /** What a fixed pump moves with its relief open to the tank: the swept flow less the slip its rise causes. */
-  private pumpedToTankRelief(pump: FixedPump): number {
-    const slip = this.slipPerRise(pump);
-    if (slip === 0 || this.intake.shut) return pump.flow;
+  /**
+   * What a fixed pump moves with its relief open to the tank: the swept flow less the slip its rise causes. Its slip is a
+   * linear resistance in the suction line, which the swept flow's own slip pressure drives through: one inverse, no search
+   * within a search.
+   */
+  pumpedToTankRelief(pump: FixedPump): number {
+    if (!this.slipping || this.intake.shut) return pump.flow;
     const outlet = this.supply.ambientPressure + pump.relief;
-    // More flow, less inlet pressure, more rise, more slip: what is left falls as the flow assumed grows.
-    const left = (flow: number) => pump.flow - slip * Math.max(0, outlet - this.intake.pressure(flow)) - flow;
-    return lastHolding(left, pump.flow);
+    const driving = pump.flow / this.slipPerRise(pump) - outlet;
+    return Math.min(pump.flow, lastFlow(this.slipping, driving));
   }
 
   private pumpRise(pump: Pump, demand: number, inlet: number, suctionFlow: number): number | null {

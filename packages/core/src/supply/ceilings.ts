@@ -4,8 +4,7 @@ import { LAMINAR_END } from "../parts/friction/index.js";
 import { requireMoreThan } from "../require.js";
 import type { DescentEntry } from "./descent.js";
 import type { LimitName, Limits } from "./Limits.js";
-import { lastHolding } from "./lastHolding.js";
-import { marginsOf, suctionMarginsOf } from "./margins.js";
+import { capacityFlow, feedLimitFlow, suctionLimitFlows } from "./limitFlows.js";
 import { requireLimits } from "./requireLimits.js";
 import type { Supply } from "./Supply.js";
 import { type SupplyDescent, SupplyModel } from "./SupplyModel.js";
@@ -50,16 +49,20 @@ function ceilingsOf(model: SupplyModel, limits: Limits, demand: number): Ceiling
   const moved = pump.kind === "fixed" && pump.reliefTo === "tank" ? model.suctionFlow(0) : 0;
   // A pump whose slip eats all it moves relieves nothing: its suction line carries the demand, like any other.
   const whole = moved > 0 ? moved : null;
-  const suction = suctionMarginsOf(model, limits);
-  return [...marginsOf(model, limits)].map(([limit, margin]) => {
-    const flow = lastHolding(margin, demand);
-    const alone = whole === null ? undefined : suction.get(limit);
+  const found = [...suctionLimitFlows(model, limits)].map(([limit, flow]): Ceiling => {
+    if (whole === null) return { limit, flow, inHand: flow / demand - 1 };
     // The suction line does not feel the demand, so what is in hand there is read off the pump's own flow.
-    const ofDemand = flow / demand - 1;
-    if (!alone || whole === null) return { limit, flow, inHand: ofDemand };
-    const ofPump = lastHolding(alone, whole) / whole - 1;
-    return { limit, flow, inHand: ofPump < 0 ? ofPump : Math.min(ofPump, ofDemand) };
+    const ofPump = flow / whole - 1;
+    const met = flow < whole ? 0 : flow;
+    return { limit, flow: met, inHand: ofPump < 0 ? ofPump : Math.min(ofPump, met / demand - 1) };
   });
+  const least = limits.feedPressure ?? 0;
+  const others = [
+    ["feed pressure", feedLimitFlow(model, least)],
+    ["pump capacity", capacityFlow(model, least)],
+  ] as const;
+  for (const [limit, flow] of others) if (flow !== null) found.push({ limit, flow, inHand: flow / demand - 1 });
+  return found;
 }
 
 function leavesLaminar(descent: SupplyDescent): boolean {

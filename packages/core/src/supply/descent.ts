@@ -46,9 +46,14 @@ export const KINETIC_FACTOR = 2;
  * @see White, Fluid Mechanics (7th ed. 2011), section 6.9, for the kinetic factor 2 of laminar flow (from memory)
  */
 export function kineticPressure(flow: number, bore: number | null, fuel: FuelState): number {
+  return kineticTerm(bore, fuel) * flow * flow;
+}
+
+/** The same over the square of the flow, Pa s2/m6. */
+export function kineticTerm(bore: number | null, fuel: FuelState): number {
   if (bore === null) return 0;
-  const velocity = flow / ((Math.PI / 4) * bore * bore);
-  return (KINETIC_FACTOR * fuel.density * velocity * velocity) / 2;
+  const area = (Math.PI / 4) * bore * bore;
+  return (KINETIC_FACTOR * fuel.density) / (2 * area * area);
 }
 
 /** The absolute pressure along a path whose parts' drops are known, and where it ends. */

@@ -131,8 +131,8 @@ test("judge(supply, …) is unsettled when the low end starves: an element may h
     pump: pump({ kind: "fixed", flow: 1, slip: null, relief: 80e3, reliefTo: "inlet" }),
     delivery: null,
   };
-  const { grade, good, bad } = judge(humped, petrol, {}, 1.3e-4);
-  expect([good.grade, bad.grade, grade]).toEqual(["starves", "holds", "unsettled"]);
+  const { grade, lowEnd, highEnd } = judge(humped, petrol, {}, 1.3e-4);
+  expect([lowEnd.grade, highEnd.grade, grade]).toEqual(["starves", "holds", "unsettled"]);
 });
 
 test.each([0, -1, Number.NaN, Infinity])("judge(…, %d) is refused, and ceilings too", (asked) => {

@@ -1,4 +1,5 @@
 import type { Circuit } from "../circuit/index.js";
+import { isSoiled } from "../circuit/isSoiled.js";
 import { isSpread } from "../circuit/isSpread.js";
 import type { FuelState } from "../fuel/index.js";
 import type { BandEnd } from "../parts/Band.js";
@@ -17,6 +18,8 @@ export interface EndJudgement {
   readonly grade: Grade;
   /** of clean elements, against the clean limit and all that is not a vacuum at change; the lowest */
   readonly clean: Ceiling | null;
+  /** every ceiling of clean elements, in the order of the limits */
+  readonly cleanCeilings: readonly Ceiling[];
   /** of the elements as they are, against the limit at change and the rest; the lowest */
   readonly atChange: Ceiling;
   /** every limit that is broken at the demand, the least ceiling first; with elements as they are */
@@ -31,9 +34,13 @@ export interface EndJudgement {
 export interface Judgement {
   /** `unsettled` when one end feeds the engine and the other starves it */
   readonly grade: Grade | "unsettled";
-  readonly good: EndJudgement;
+  /** with every band at its low end: least resistance, which nearly always is the kind end */
+  readonly lowEnd: EndJudgement;
   readonly middle: EndJudgement;
-  readonly bad: EndJudgement;
+  /** with every band at its high end */
+  readonly highEnd: EndJudgement;
+  /** whichever of the two ends has the worse grade; the high end where they agree */
+  readonly worse: EndJudgement;
 }
 
 const WORSENING: readonly Grade[] = ["holds", "tight", "starves"];
@@ -62,13 +69,13 @@ export function judge(supply: Supply, fuel: FuelState, limits: Limits, demand: n
   requireLimits("judge", limits);
   const middle = judgeEnd(supply, fuel, limits, demand, "middle");
   const certain = !circuitsOf(supply).some(isSpread);
-  const good = certain ? middle : judgeEnd(supply, fuel, limits, demand, "low");
-  const bad = certain ? middle : judgeEnd(supply, fuel, limits, demand, "high");
-  // Nearly always the high end is the bad one. But a filter behind a hump in one branch, or on the way of a tank that is
-  // fed backward, may help by holding back: so the ends are compared, not trusted to their names.
-  const unsettled = (bad.grade === "starves") !== (good.grade === "starves");
-  const worse = WORSENING.indexOf(good.grade) > WORSENING.indexOf(bad.grade) ? good : bad;
-  return { grade: unsettled ? "unsettled" : worse.grade, good, middle, bad };
+  const lowEnd = certain ? middle : judgeEnd(supply, fuel, limits, demand, "low");
+  const highEnd = certain ? middle : judgeEnd(supply, fuel, limits, demand, "high");
+  // Nearly always the high end is the worse. But a filter behind a hump in one branch, or on the way of a tank that is
+  // fed backward, may help by holding back: so the ends are compared, not taken for granted.
+  const unsettled = (highEnd.grade === "starves") !== (lowEnd.grade === "starves");
+  const worse = WORSENING.indexOf(lowEnd.grade) > WORSENING.indexOf(highEnd.grade) ? lowEnd : highEnd;
+  return { grade: unsettled ? "unsettled" : worse.grade, lowEnd, middle, highEnd, worse };
 }
 
 function circuitsOf(supply: Supply): Circuit[] {
@@ -77,7 +84,8 @@ function circuitsOf(supply: Supply): Circuit[] {
 
 function judgeEnd(supply: Supply, fuel: FuelState, limits: Limits, demand: number, end: BandEnd): EndJudgement {
   const cleanFound = ceilings(cleaned(supply), fuel, limits, demand, end);
-  const found = ceilings(supply, fuel, limits, demand, end).map((one) =>
+  const asItIs = circuitsOf(supply).some(isSoiled) ? ceilings(supply, fuel, limits, demand, end) : cleanFound;
+  const found = asItIs.map((one) =>
     one.limit === "vacuum clean" ? (cleanFound.find(({ limit }) => limit === one.limit) ?? one) : one,
   );
   const lowestFirst = (a: Ceiling, b: Ceiling) => a.inHand - b.inHand;
@@ -90,6 +98,7 @@ function judgeEnd(supply: Supply, fuel: FuelState, limits: Limits, demand: numbe
   return {
     grade: broken.length > 0 ? "starves" : tight ? "tight" : "holds",
     clean: clean[0] ?? null,
+    cleanCeilings: cleanFound,
     atChange: least,
     broken,
     overCleanLimit,

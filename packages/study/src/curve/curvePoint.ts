@@ -1,14 +1,15 @@
-import { type Band, cleaned, fuelState, isSpread, type Part, SupplyModel } from "@thirstline/core";
+import { type Band, cleaned, fuelState, SupplyModel } from "@thirstline/core";
 import type { Built } from "@thirstline/spec/system";
 import { checkPoint } from "../check/checkPoint.js";
 import { type Ends, each, eachEnd, modelsOf, ordered } from "../check/ends.js";
 import { isGround } from "../check/ground.js";
+import { isSoiled, isUnsure } from "../check/isUnsure.js";
+import { partsOf } from "../check/partsOf.js";
 import { supplyOf } from "../check/supplyOf.js";
 import type { CurvePoint } from "./CurveAnswer.js";
 import { curveState } from "./curveState.js";
 import { dueAt } from "./Due.js";
 import { dueSupply } from "./dueSupply.js";
-import { partsOf } from "./partsOf.js";
 import { pastDue } from "./pastDue.js";
 import { reach } from "./reach.js";
 
@@ -60,12 +61,4 @@ export function curvePoint(built: Built, drops: ReadonlyMap<string, number>, ask
 function vacuumAt(models: Ends<SupplyModel>, demand: number): Band {
   const { low, middle, high } = each(models, (model) => model.state(demand).vacuum);
   return ordered(low, middle, high);
-}
-
-function isUnsure(part: Part): boolean {
-  return part.kind === "strainer" || (part.kind === "filter" && isSpread(part.medium.linear));
-}
-
-function isSoiled(part: Part): boolean {
-  return part.kind === "filter" && part.restriction > 1;
 }

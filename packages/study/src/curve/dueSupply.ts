@@ -1,6 +1,6 @@
 import { type BandEnd, cleaned, type Filter, type Supply, SupplyModel, solve } from "@thirstline/core";
+import { filterFlows } from "../check/filterFlows.js";
 import type { Due } from "./Due.js";
-import { filterFlows } from "./filterFlows.js";
 import { mapFilters } from "./mapFilters.js";
 
 /**
@@ -13,7 +13,7 @@ import { mapFilters } from "./mapFilters.js";
  */
 export function dueSupply(supply: Supply, due: Due, end: BandEnd): Supply {
   const { drops, fuel, demand } = due;
-  const flows = filterFlows(new SupplyModel(cleaned(supply), { fuel, passage: "smooth", end }), demand, end);
+  const flows = filterFlows(new SupplyModel(cleaned(supply), { fuel, passage: "smooth", end }), demand);
   return mapFilters(supply, (filter) => {
     const drop = drops.get(filter.name ?? "");
     const flow = Math.abs(flows.get(filter.name ?? "") ?? 0);

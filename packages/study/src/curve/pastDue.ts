@@ -1,12 +1,12 @@
 import { type Supply, SupplyModel, solve } from "@thirstline/core";
 import type { Caution } from "../check/CheckAnswer.js";
+import { filterFlows } from "../check/filterFlows.js";
+import { partsOf } from "../check/partsOf.js";
 import type { Due } from "./Due.js";
-import { filterFlows } from "./filterFlows.js";
-import { partsOf } from "./partsOf.js";
 
 /** A word on every element that already shows its terminal drop, or more, as it is. */
 export function pastDue(supply: Supply, { drops, fuel, demand }: Due): Caution[] {
-  const flows = filterFlows(new SupplyModel(supply, { fuel, passage: "smooth", end: "middle" }), demand, "middle");
+  const flows = filterFlows(new SupplyModel(supply, { fuel, passage: "smooth", end: "middle" }), demand);
   return partsOf(supply).flatMap((part): Caution[] => {
     const terminalDrop = drops.get(part.name ?? "");
     if (part.kind !== "filter" || terminalDrop === undefined) return [];

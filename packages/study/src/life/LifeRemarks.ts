@@ -2,6 +2,8 @@ import type { CaptureCaution, HeldFixed, UnknownCapture } from "@thirstline/core
 
 /** Why nothing can be said of how long elements last. */
 export type LifeReason =
+  /** nothing passes, so nothing fills: by this part, or the tank vent */
+  | { readonly code: "shut"; readonly by: string }
   | { readonly code: "no delivered fuel" }
   | { readonly code: "no duty" }
   | { readonly code: "no service interval" }

@@ -1,4 +1,4 @@
-import { filterProfiles, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
+import { filtersAt, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
 import type { ElementRow } from "./LifeAnswer.js";
 import { restrictionsOf } from "./restrictionsOf.js";
 
@@ -24,5 +24,5 @@ export function elementRows(given: LifeGiven, start: LifeMoment, end: LifeMoment
 
 function dropsAt(model: SupplyModel, demand: number, restrictions: ReadonlyMap<string, number>): Map<string, number> {
   model.restrict(restrictions);
-  return new Map(filterProfiles(model.descent(demand)).map(({ part, drop }) => [part.name ?? "", drop ?? 0]));
+  return new Map(filtersAt(model, demand).map(({ part, drop }) => [part.name ?? "", drop ?? 0]));
 }

@@ -1,12 +1,13 @@
 import { type BandEnd, type LifeGiven, massOf, SupplyModel } from "@thirstline/core";
 import { type Built, build, type System } from "@thirstline/spec/system";
+import { filterFlows } from "../check/filterFlows.js";
 import { limitsOf } from "../check/limitsOf.js";
+import { shutBy } from "../check/shutBy.js";
 import { supplyOf } from "../check/supplyOf.js";
 import { type Delivered, deliveredOf } from "./deliveredOf.js";
 import { type Duty, dutyOf } from "./dutyOf.js";
 import { type Elements, elementsOf } from "./elementsOf.js";
 import { filtersOf } from "./filtersOf.js";
-import { flowsOf } from "./flowsOf.js";
 import { type Guess, likely } from "./Guess.js";
 import type { LifeReason } from "./LifeAnswer.js";
 
@@ -42,11 +43,13 @@ export function factsOf(system: System, guess: Guess = likely, end: BandEnd = "m
   const [coldest] = duty?.points ?? [];
   const flows = () =>
     coldest
-      ? flowsOf(new SupplyModel(supply, { fuel: coldest.fuel, passage: "smooth", end }), coldest.demand)
+      ? filterFlows(new SupplyModel(supply, { fuel: coldest.fuel, passage: "smooth", end }), coldest.demand)
       : new Map<string, number>();
   const elements = elementsOf(system, built, guess, flows);
   const delivered = system.deliveredFuel ? deliveredOf(system.deliveredFuel) : ({ code: "no delivered fuel" } as const);
   const reasons: LifeReason[] = [];
+  const shut = shutBy(supply);
+  if (shut !== null) reasons.push({ code: "shut", by: shut });
   if (!duty) reasons.push({ code: "no duty" });
   if ("code" in delivered) reasons.push(delivered);
   if (elements.elements.length === 0) reasons.push({ code: "no filter" });

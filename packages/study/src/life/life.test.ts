@@ -1,6 +1,8 @@
 import { readSystem, type System } from "@thirstline/spec";
 import { describe, expect, test } from "vitest";
 import { read } from "../../../../tests/support/repository.js";
+import { lifeReasonWords } from "../say/lifeReasonWords.js";
+import { plain } from "../say/words.js";
 import { life } from "./life.js";
 
 const HOUR = 3600;
@@ -92,6 +94,14 @@ describe("life(system)", () => {
     const { verdict, reasons } = life(systemOf(heron.replace(from, to)));
     expect(verdict).toBe("cannot say");
     expect(reasons.map((reason) => reason.code)).toEqual([code]);
+  });
+
+  test("of a system that lets nothing through says by what, and gives no figure", () => {
+    const { verdict, reasons, end, elements } = life(systemOf(changed(heron, "vent: open", "vent: blocked")));
+    expect([verdict, end, elements]).toEqual(["cannot say", null, []]);
+    expect(reasons).toContainEqual({ code: "shut", by: "the tank vent" });
+    const [first] = reasons.map((reason) => plain(lifeReasonWords(reason, "metric")));
+    expect(first).toBe("the tank vent lets no fuel through, so no element fills; open it, then ask again");
   });
 
   test("says a nominal rating is not comparable, and so cannot say", () => {

@@ -1,6 +1,6 @@
 import { life as followLife, type Life, type LifeGiven, type LifeMoment, SupplyModel } from "@thirstline/core";
 import type { System, SystemPart } from "@thirstline/spec/system";
-import { flowsOf } from "./flowsOf.js";
+import { filterFlows } from "../check/filterFlows.js";
 import type { FlowShare, PartialChange } from "./LifeAnswer.js";
 import { restrictionsOf } from "./restrictionsOf.js";
 
@@ -22,7 +22,7 @@ export function partialChanges(system: System, given: LifeGiven, end: NonNullabl
   });
 }
 
-/** How the flow of a bank splits before and after, at the worst point. */
+/** How the flow of a bank splits before and after, at the worst point; nothing where none passes it. */
 function sharesOf(
   bank: readonly string[],
   given: LifeGiven,
@@ -34,11 +34,12 @@ function sharesOf(
   const model = new SupplyModel(given.supply, { fuel: point.fuel, passage: "smooth", end: given.end ?? "middle" });
   const split = (moment: LifeMoment) => {
     model.restrict(restrictionsOf(given, moment));
-    const flows = flowsOf(model, point.demand);
+    const flows = filterFlows(model, point.demand);
     const all = bank.reduce((sum, name) => sum + (flows.get(name) ?? 0), 0);
-    return (name: string) => (flows.get(name) ?? 0) / all;
+    return all === 0 ? null : (name: string) => (flows.get(name) ?? 0) / all;
   };
   const [first, second] = [split(before), split(after)];
+  if (!first || !second) return [];
   return bank.map((element) => ({ element, before: first(element), after: second(element) }));
 }
 

@@ -8,9 +8,9 @@ import {
   SupplyModel,
 } from "@thirstline/core";
 import type { System, SystemFilter } from "@thirstline/spec/system";
+import { filterFlows } from "../check/filterFlows.js";
 import type { Duty } from "./dutyOf.js";
 import { filtersOf } from "./filtersOf.js";
-import { flowsOf } from "./flowsOf.js";
 import { freeWaterAt } from "./freeWaterAt.js";
 import { keptBy } from "./keptBy.js";
 import type { WaterAnswer, WaterRow } from "./WaterAnswer.js";
@@ -36,7 +36,7 @@ export function waterOf(system: System, duty: Duty, given: LifeGiven): WaterAnsw
     }
     carried += load.share * free * (balance.tankShare[0] ?? 0) * (balance.pathShare[0] ?? 0);
   }
-  const full = flowsOf(model, Math.max(...phase.loads.map(({ demand }) => demand.burn + demand.return)));
+  const full = filterFlows(model, Math.max(...phase.loads.map(({ demand }) => demand.burn + demand.return)));
   const elements = new Map(given.elements.map((element) => [element.name, element]));
   const stages = drying.map((filter): WaterRow => {
     const rate = rates.get(filter.name) ?? 0;
@@ -65,7 +65,7 @@ function balanceOf(
   free: number,
   { delivered, held }: LifeGiven,
 ): CatchBalance {
-  const flows = flowsOf(model, demand.burn + demand.return);
+  const flows = filterFlows(model, demand.burn + demand.return);
   const size = delivered.masses.length;
   const masses = new Float64Array(size);
   masses[0] = free;

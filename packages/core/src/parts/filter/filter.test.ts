@@ -119,3 +119,10 @@ test("filter({ blocked: true }) and filter({ restriction: Infinity }) let nothin
     expect([dropAt(1e-9), flow(1e9), shut]).toEqual([Infinity, 0, true]);
   }
 });
+
+test("filter({ housing }) keeps its own figures when the caller's object changes later", () => {
+  const housing = { k: 2, port: 0.01 };
+  const part = filter({ clean, housing });
+  housing.k = 100;
+  expect(part.housing).toEqual({ k: 2, port: 0.01 });
+});

@@ -71,7 +71,7 @@ export function filter(given: FilterGiven): Filter {
     kind: "filter",
     ...nameOf(given),
     medium: mediumOf(given),
-    housing: given.housing ?? null,
+    housing: given.housing ? { k: given.housing.k, port: given.housing.port } : null,
     channels: given.pleats ? pleatResistance(given.pleats) : 0,
     restriction,
     blocked: given.blocked ?? false,

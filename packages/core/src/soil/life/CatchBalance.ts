@@ -2,24 +2,12 @@ import type { SupplyModel } from "../../supply/index.js";
 import type { Efficiency } from "../capture/Capture.js";
 import type { ParticleDistribution } from "../distribution/ParticleDistribution.js";
 import { binCount } from "../distribution/sizeEdges.js";
+import type { DemandFlows, HeldFixed } from "./BalanceKinds.js";
 import { type CatchWork, catchAlong } from "./catchAlong.js";
+import { SplitMemory } from "./SplitMemory.js";
 import { traceFlows } from "./traceFlows.js";
 
-/** What is held fixed while elements fill. */
-export type HeldFixed =
-  /** how dirty the delivered fuel is; what returns thins the tank */
-  | "delivered fuel"
-  /** how dirty the fuel is that leaves the tank, whatever returns */
-  | "tank";
-
-/** Flows of an engine, m3/s. */
-export interface DemandFlows {
-  readonly burn: number;
-  readonly return: number;
-}
-
-/** Flows that differ by less than this, over the total, split alike: no more than the search for a split rounds. */
-const ALIKE = 1e-12;
+export type { DemandFlows, HeldFixed } from "./BalanceKinds.js";
 
 /**
  * The steady soil balance of tank and path: in each size the delivered fuel brings burn c_in, and the tank loses what is
@@ -43,9 +31,14 @@ export class CatchBalance {
   private readonly held: HeldFixed;
   private readonly work: CatchWork;
   private readonly own = new Float64Array(binCount);
-  /** what each filter catches, kg/s over a demand of 1 m3/s, by name */
-  private readonly rates: Map<string, number>;
+  /** particles in the tank, kg/m3 by size */
+  private readonly inTank = new Float64Array(binCount);
+  private readonly bins: number;
   private total = 0;
+  private readonly memory = new SplitMemory();
+  /** what each filter catches, kg/s over a demand of 1 m3/s, by name: as worked out, and of the load met last */
+  private readonly worked = new Map<string, number>();
+  private rates: ReadonlyMap<string, number> = this.worked;
   /** flows over the total: suction, burn, tanks, and every branch on the way */
   private readonly split: number[] = [];
   private readonly traced: number[];
@@ -53,18 +46,29 @@ export class CatchBalance {
   /**
    * @param delivered fuel, kg/m3 by size
    * @param efficiencies of the followed filters, by name
+   * @param bins how many sizes to work out, from the smallest up: 1 for what has no sizes, such as water
    */
-  constructor(delivered: ParticleDistribution, efficiencies: ReadonlyMap<string, Efficiency>, held: HeldFixed) {
+  constructor(
+    delivered: ParticleDistribution,
+    efficiencies: ReadonlyMap<string, Efficiency>,
+    held: HeldFixed,
+    bins = binCount,
+  ) {
+    this.bins = bins;
     this.masses = delivered.masses;
     this.held = held;
     const freed = new Map([...efficiencies.keys()].map((name) => [name, new Float64Array(binCount)]));
     this.traced = [];
-    this.work = { efficiencies, freed, spare: [], flows: this.traced, at: 0 };
-    this.rates = new Map([...efficiencies.keys()].map((name) => [name, 0]));
+    this.work = { efficiencies, freed, bins, spare: [], flows: this.traced, at: 0 };
   }
 
-  /** Works the balance out, with the elements as the model has them. */
-  update(model: SupplyModel, demand: DemandFlows): void {
+  /**
+   * Works the balance out, with the elements as the model has them.
+   *
+   * @param load number of the load, from 0, whose last split this one is likely to be like. Where it is, only the rates
+   *   are this load's: what the other fields hold is of the last one worked out
+   */
+  update(model: SupplyModel, demand: DemandFlows, load = 0): void {
     const { traced } = this;
     const total = demand.burn + demand.return;
     const suctionFlow = model.suctionFlow(total);
@@ -75,9 +79,12 @@ export class CatchBalance {
     at = traceFlows(main.stops, main.flow, traced, at);
     const branches = traceFlows(delivery, total, traced, at);
     this.total = total;
-    if (!this.isNewSplit([suctionFlow, demand.burn, ...tanks.map(({ flow }) => flow)], branches)) return;
+    this.share([suctionFlow, demand.burn, ...tanks.map(({ flow }) => flow)], branches);
+    const known = this.memory.find(this.split, load);
+    this.rates = known ? known.rates : this.worked;
+    if (known) return;
 
-    const { suctionShare, pathShare, own, work } = this;
+    const { suctionShare, pathShare, own, work, bins } = this;
     work.at = 0;
     // A tank fed backward takes of the mixture that the others make where they join.
     const forward = tanks.reduce((sum, { flow }) => sum + Math.max(0, flow), 0);
@@ -86,7 +93,7 @@ export class CatchBalance {
       own.fill(1);
       catchAlong(stops, flow / total, own, work);
       const share = Math.max(0, flow) / forward;
-      for (let bin = 0; bin < binCount; bin++) {
+      for (let bin = 0; bin < bins; bin++) {
         pathShare[bin] = (pathShare[bin] as number) + share * (own[bin] as number);
       }
     }
@@ -95,6 +102,7 @@ export class CatchBalance {
     suctionShare.set(pathShare);
     catchAlong(delivery, 1, pathShare, work);
     this.balance(demand.burn / total, suctionFlow / total - 1, (forward - suctionFlow) / total);
+    this.memory.keep(this.split, this.worked, load);
   }
 
   /** How fast a filter catches soil, kg/s; 0 for one that is not followed. */
@@ -117,38 +125,34 @@ export class CatchBalance {
    * @param backward what runs from the joint into a tank
    */
   private balance(burn: number, toTank: number, backward: number): void {
-    const { jointShare, suctionShare, pathShare, cleared, tankShare, masses, work, rates } = this;
-    for (let bin = 0; bin < binCount; bin++) {
+    const { jointShare, suctionShare, pathShare, cleared, tankShare, inTank, masses, work, bins } = this;
+    for (let bin = 0; bin < bins; bin++) {
       const lost =
         burn +
         (1 - burn) * (1 - (pathShare[bin] as number)) +
         toTank * (1 - (suctionShare[bin] as number)) +
         backward * (1 - (jointShare[bin] as number));
       cleared[bin] = lost;
-      tankShare[bin] = this.held === "tank" ? 1 : burn / lost;
+      const share = this.held === "tank" ? 1 : burn / lost;
+      tankShare[bin] = share;
+      inTank[bin] = share * (masses[bin] as number);
     }
     for (const [name, freed] of work.freed) {
       let rate = 0;
-      for (let bin = 0; bin < binCount; bin++) {
-        rate += (freed[bin] as number) * (tankShare[bin] as number) * (masses[bin] as number);
-      }
-      rates.set(name, rate);
+      for (let bin = 0; bin < bins; bin++) rate += (freed[bin] as number) * (inTank[bin] as number);
+      this.worked.set(name, rate);
     }
   }
 
-  /** Whether flows split otherwise than last time; keeps the split, and makes the branches' flows shares of the demand. */
-  private isNewSplit(flows: readonly number[], branches: number): boolean {
+  /** Writes flows and branches' flows as shares of the demand; the branches' own also where they were traced. */
+  private share(flows: readonly number[], branches: number): void {
     const { traced, split, total } = this;
-    let fresh = split.length !== flows.length + branches;
     split.length = flows.length + branches;
-    for (let at = 0; at < split.length; at++) {
-      const flow = at < flows.length ? (flows[at] as number) : (traced[at - flows.length] as number);
-      const share = flow / total;
-      if (at >= flows.length) traced[at - flows.length] = share;
-      // Turned round: a share that is no number is never like another.
-      if (!(Math.abs(share - (split[at] as number)) <= ALIKE)) fresh = true;
-      if (fresh) split[at] = share;
+    for (let at = 0; at < flows.length; at++) split[at] = (flows[at] as number) / total;
+    for (let at = 0; at < branches; at++) {
+      const own = (traced[at] as number) / total;
+      traced[at] = own;
+      split[flows.length + at] = own;
     }
-    return fresh;
   }
 }

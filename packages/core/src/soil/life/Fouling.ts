@@ -1,5 +1,5 @@
 import { resistanceRatio } from "../loading/resistanceRatio.js";
-import type { Vector } from "./integrate.js";
+import type { Vector } from "./dormandPrince.js";
 import type { SoilElement } from "./SoilElement.js";
 
 /**

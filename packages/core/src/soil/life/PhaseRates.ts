@@ -2,8 +2,8 @@ import { SupplyModel } from "../../supply/index.js";
 import type { Efficiency } from "../capture/Capture.js";
 import { binCount } from "../distribution/sizeEdges.js";
 import { CatchBalance } from "./CatchBalance.js";
+import type { Vector } from "./dormandPrince.js";
 import type { Fouling } from "./Fouling.js";
-import type { Vector } from "./integrate.js";
 import type { DutyLoad, DutyPhase, LifeGiven } from "./LifeKinds.js";
 import type { SoilElement } from "./SoilElement.js";
 
@@ -12,6 +12,9 @@ import type { SoilElement } from "./SoilElement.js";
  * how it splits over them least of all; every limit is broken long before.
  */
 const ABSURD = 1e8;
+
+/** Resistance over clean from which an element may be what makes it absurd. */
+const HEAVY = 1e4;
 
 /** How fast elements fill in one phase of the year. */
 export class PhaseRates {
@@ -36,7 +39,7 @@ export class PhaseRates {
     this.model = new SupplyModel(supply, { fuel: phase.fuel, passage: "smooth", end });
     this.soil = new CatchBalance(delivered, byName(elements, catches), held);
     this.water = fouling.wet
-      ? new CatchBalance(waterOf(phase.freeWater ?? 0), byName(elements, separates), held)
+      ? new CatchBalance(waterOf(phase.freeWater ?? 0), byName(elements, separates), held, 1)
       : null;
   }
 
@@ -45,12 +48,15 @@ export class PhaseRates {
     // A trial step may overshoot into less soil than none.
     for (let at = 0; at < state.length; at++) if ((state[at] as number) < 0) return false;
     const { elements, soil, water } = this;
+    const { loads } = this.phase;
     into.fill(0);
-    this.model.restrict(this.fouling.restrictions(state));
-    if (!this.canPass()) return false;
-    for (const { share, demand } of this.phase.loads) {
-      soil.update(this.model, demand);
-      water?.update(this.model, demand);
+    const restrictions = this.fouling.restrictions(state);
+    this.model.restrict(restrictions);
+    if (heaviest(restrictions) > HEAVY && !this.canPass()) return false;
+    for (let load = 0; load < loads.length; load++) {
+      const { share, demand } = loads[load] as DutyLoad;
+      soil.update(this.model, demand, load);
+      water?.update(this.model, demand, load);
       for (let at = 0; at < elements.length; at++) {
         const { name } = elements[at] as SoilElement;
         into[at] = (into[at] as number) + share * soil.rate(name);
@@ -72,13 +78,22 @@ export class PhaseRates {
   /** A state after particles put into the tank at once, kg by size, have left it: within hours, so at once here. */
   afterPulse(state: Vector, masses: Float64Array): Vector {
     this.model.restrict(this.fouling.restrictions(state));
-    this.soil.update(this.model, (this.phase.loads[0] as DutyLoad).demand);
+    const { soil } = this;
+    const { loads } = this.phase;
+    // As a load of its own, so that all of it is worked out.
+    soil.update(this.model, (loads[0] as DutyLoad).demand, loads.length);
     const after = state.slice();
     this.elements.forEach(({ name }, at) => {
-      after[at] = (state[at] as number) + this.soil.ofPulse(name, masses);
+      after[at] = (state[at] as number) + soil.ofPulse(name, masses);
     });
     return after;
   }
+}
+
+function heaviest(restrictions: ReadonlyMap<string, number>): number {
+  let most = 1;
+  for (const one of restrictions.values()) most = Math.max(most, one);
+  return most;
 }
 
 function byName(

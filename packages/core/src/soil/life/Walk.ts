@@ -1,12 +1,9 @@
-import { closeBracket } from "../../closeBracket.js";
+import type { Vector } from "./dormandPrince.js";
 import { Fouling } from "./Fouling.js";
-import { type Vector, wayFrom } from "./integrate.js";
+import { type Bounds, follow } from "./follow.js";
 import type { DirtyDelivery, DutyPhase, Life, LifeGiven, LifeMoment } from "./LifeKinds.js";
 import { PhaseRates } from "./PhaseRates.js";
 import { WorstMargins } from "./WorstMargins.js";
-
-/** How closely the moment is found, s: a hundredth of a millionth of an hour. */
-const CLOSE = 3.6e-5;
 
 /** Where the elements have got to, and how they go on. */
 export class Walk {
@@ -18,6 +15,9 @@ export class Walk {
   private readonly margins: WorstMargins;
   private readonly rates: ReadonlyMap<DutyPhase, PhaseRates>;
   private dirty: DirtyDelivery | undefined;
+  private readonly bounds: Bounds;
+  /** size of the last step taken in each phase, s */
+  private readonly steps = new Map<PhaseRates, number | null>();
 
   constructor(given: LifeGiven) {
     this.given = given;
@@ -26,6 +26,14 @@ export class Walk {
     this.dirty = given.dirty;
     this.margins = WorstMargins.of(given);
     this.rates = new Map(given.phases.map((phase) => [phase, new PhaseRates(given, phase, this.fouling)]));
+    const { fouling, margins } = this;
+    this.bounds = {
+      holds: (state) => margins.hold(fouling.restrictions(state)),
+      brokenAt: (state) => {
+        const broken = margins.brokenBy(fouling.restrictions(state));
+        return (other) => broken.at(fouling.restrictions(other)).margin;
+      },
+    };
   }
 
   /** Goes on through a phase, to the horizon at most; returns the end if it comes first. */
@@ -75,27 +83,13 @@ export class Walk {
   }
 
   private stretch(rates: PhaseRates, duration: number): Life["end"] {
-    const way = wayFrom((state, into) => rates.at(state, into), this.state, duration);
-    const last = way(duration);
-    const holds = last !== null && this.marginOf(last) >= 0;
-    const reached = holds ? duration : this.firstBroken(way, duration);
-    this.state = way(reached) ?? this.state;
-    this.time += reached;
-    this.burnt += rates.burn * reached;
-    return holds ? null : this.ended();
-  }
-
-  /** The last moment of a stretch, s from its start, at which every limit holds. */
-  private firstBroken(way: (time: number) => Vector | null, duration: number): number {
-    const last = way(duration);
-    const asked = last === null ? this.margins : this.margins.brokenBy(this.fouling.restrictions(last));
-    const marginAt = (time: number) => {
-      const state = way(time);
-      return state ? asked.at(this.fouling.restrictions(state)).margin : -Infinity;
-    };
-    const low = { at: 0, value: asked.at(this.fouling.restrictions(this.state)).margin };
-    const high = { at: duration, value: marginAt(duration) };
-    return closeBracket(marginAt, low, high, Math.max(1e-12, CLOSE / duration)).low;
+    const ratesAt = (state: Vector, into: Vector) => rates.at(state, into);
+    const found = follow(ratesAt, this.state, duration, this.bounds, this.steps.get(rates) ?? null);
+    this.steps.set(rates, found.step);
+    this.state = found.state;
+    this.time += found.time;
+    this.burnt += rates.burn * found.time;
+    return found.broken ? this.ended() : null;
   }
 
   private takeDirty(rates: PhaseRates): void {

@@ -1,4 +1,4 @@
-import { filterProfiles, marginsOf, SupplyModel } from "../../supply/index.js";
+import { filtersAt, marginsOf, SupplyModel } from "../../supply/index.js";
 import type { LifeEnd, LifeGiven } from "./LifeKinds.js";
 
 /** The least of all margins at the worst point, as a share of its limit's own scale, and what it belongs to. */
@@ -68,6 +68,16 @@ export class WorstMargins {
     return { margin, by, point };
   }
 
+  /** Whether every margin is 0 or more; asks no further than the first that is not. */
+  hold(restrictions: ReadonlyMap<string, number>): boolean {
+    for (const { model, judged } of this.points) {
+      model.restrict(restrictions);
+      // Turned round: a margin that is no number counts as broken.
+      for (const one of judged) if (!(one.margin() >= 0)) return false;
+    }
+    return true;
+  }
+
   /**
    * The margins that some restrictions break, and no others: of restrictions lower than these, only those can be broken,
    * since no margin rises as elements fill. So a search for the moment need not ask all.
@@ -88,7 +98,7 @@ function terminalsOf(terminals: ReadonlyMap<string, number>, model: SupplyModel,
     by: { kind: "terminal drop", element },
     margin: () => {
       let least = Infinity;
-      for (const { part, drop } of filterProfiles(model.descent(demand))) {
+      for (const { part, drop } of filtersAt(model, demand)) {
         if (part.name === element) least = Math.min(least, 1 - (drop ?? Infinity) / terminal);
       }
       return least;

@@ -8,6 +8,8 @@ export interface CatchWork {
   readonly efficiencies: ReadonlyMap<string, Efficiency>;
   /** takes what each filter frees the fuel of, by name: m3/s by size, per unit of what comes in */
   readonly freed: ReadonlyMap<string, Float64Array>;
+  /** how many sizes to follow, from the smallest up */
+  readonly bins: number;
   /** arrays for banks within banks, two a depth */
   readonly spare: Float64Array[];
   /** flows of branches as `traceFlows` recorded them, and the place of the next one */
@@ -33,6 +35,7 @@ export function catchAlong(
   depth = 0,
 ): void {
   const forward = Math.max(0, flow);
+  const { bins } = work;
   for (const stop of stops) {
     if (stop.kind === "bank") {
       mix(stop.branches, flow, passing, work, depth);
@@ -42,7 +45,7 @@ export function catchAlong(
     const efficiency = work.efficiencies.get(stop.part.name ?? "");
     const own = work.freed.get(stop.part.name ?? "");
     if (!efficiency || !own) continue;
-    for (let bin = 0; bin < binCount; bin++) {
+    for (let bin = 0; bin < bins; bin++) {
       const caught = (passing[bin] as number) * (efficiency[bin] as number);
       own[bin] = forward * caught;
       passing[bin] = (passing[bin] as number) - caught;
@@ -58,6 +61,7 @@ function mix(
   work: CatchWork,
   depth: number,
 ): void {
+  const { bins } = work;
   const before = spareOf(work, 2 * depth);
   const inside = spareOf(work, 2 * depth + 1);
   before.set(passing);
@@ -68,7 +72,7 @@ function mix(
     inside.set(before);
     catchAlong(branches[at] as readonly Stop[], flow, inside, work, depth + 1);
     const share = flow / total;
-    for (let bin = 0; bin < binCount; bin++) {
+    for (let bin = 0; bin < bins; bin++) {
       passing[bin] = (passing[bin] as number) + share * (inside[bin] as number);
     }
   }
