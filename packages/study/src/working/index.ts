@@ -10,7 +10,7 @@ export type { Formula, FormulaSymbol } from "./Formula.js";
 export type { FigureMaker } from "./figures/FigureMaker.js";
 export { type FormulaTopic, formulas, formulaTopics } from "./formulas/index.js";
 export { figureOfKey, type KeyedQuestion, keysOf } from "./leaves/figureOfKey.js";
-export type { Leaf, LeafRow } from "./leaves/Leaf.js";
+export type { Leaf, LeafName, LeafRow } from "./leaves/Leaf.js";
 export { choiceLeaves, leafAt, leavesOf, type WorkedQuestion } from "./leaves/leafAt.js";
 export { evaluateWithUnits } from "./maths/evaluate.js";
 export { formulaTex, letterTex } from "./maths/formulaTex.js";
