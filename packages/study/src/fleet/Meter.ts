@@ -16,11 +16,11 @@ export interface Point {
 }
 
 /** Days before the last reading that the rate of use is taken from: a year, so that every season is in it. */
-const LOOKED_BACK = 365;
+export const LOOKED_BACK = 365;
 /** Fewer days than these tell no rate: common practice, no source. */
 const LEAST_DAYS = 14;
 /** Days at least that a stretch of the log has when slowest and fastest use are told from it. */
-const STRETCH = 28;
+export const STRETCH = 28;
 
 /** A meter followed through a log: its total on any day, and the day of any total. */
 export class Meter {

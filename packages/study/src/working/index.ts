@@ -19,3 +19,5 @@ export { valuesTex } from "./maths/valuesTex.js";
 export { AGREEMENT, type Miss, type Proof, proofOf, stepsBefore } from "./proof.js";
 export type { Check, Input, Origin, PartPath, Step, Working } from "./Step.js";
 export { type FigureListed, figuresOf, isFigure, workingOf } from "./workingOf.js";
+export { type FleetChoice, type FleetMember, fleetChoice } from "./yard/fleetChoice.js";
+export { fleetFigures, fleetWorking } from "./yard/fleetWorking.js";

@@ -24,6 +24,8 @@ import * as spreads from "./spreads.js";
 import * as vapour from "./vapour.js";
 import * as viscosity from "./viscosity.js";
 import * as waterInFuel from "./waterInFuel.js";
+import * as yard from "./yard.js";
+import * as yardDays from "./yardDays.js";
 import * as yearCost from "./yearCost.js";
 
 /** A topic of the reference pages, with its formulas in the order they are stated. */
@@ -62,6 +64,10 @@ export const formulaTopics: readonly FormulaTopic[] = [
   { topic: "At the bench", formulas: Object.values(bench) },
   { topic: "Comparing systems", formulas: [...Object.values(choosing), ...Object.values(most)] },
   { topic: "What a year costs", formulas: Object.values(yearCost) },
+  {
+    topic: "A yard of machines",
+    formulas: [...Object.values(yard).flatMap((one): Formula[] => Object.values(one)), ...Object.values(yardDays)],
+  },
   { topic: "Draws of what is uncertain", formulas: Object.values(spreads) },
 ];
 

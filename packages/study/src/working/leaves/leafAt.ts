@@ -1,6 +1,7 @@
 import type { Asked } from "../Asked.js";
 import type { ChoiceQuestion } from "../choices/Choice.js";
 import { cardAsked, cardLeaves, cardOf } from "./cardLeaves.js";
+import { fleetLeaves, fleetOf } from "./fleetLeaves.js";
 import type { Blocks, Leaf, LeafRow } from "./Leaf.js";
 import { lifeLeaves } from "./lifeLeaves.js";
 import { checkLeaves, curveLeaves } from "./pointLeaves.js";
@@ -35,7 +36,7 @@ const ofWhich: Readonly<Record<ChoiceQuestion, (path: readonly (string | number)
 
 /**
  * Which working belongs to a figure of an answer in JSON: every `{ value, unit }` of it has one. `workingOf` takes what it
- * hands back, or `choiceWorking` where the question compares systems.
+ * hands back, or `choiceWorking` where the question compares systems, or `fleetWorking` for a yard.
  *
  * @param question of the answer
  * @param answer as `--json` gives it, one of its `answers`
@@ -44,7 +45,7 @@ const ofWhich: Readonly<Record<ChoiceQuestion, (path: readonly (string | number)
  * @returns null for a path that is no figure
  */
 export function leafAt(
-  question: WorkedQuestion | ChoiceQuestion,
+  question: WorkedQuestion | ChoiceQuestion | "fleet",
   answer: object,
   path: readonly (string | number)[],
   { ownTemperature = false } = {},
@@ -66,16 +67,18 @@ export function leafAt(
   if (name === "") return null;
   const which = isEnd || end === "middle" ? end : null;
   const title = full(name, which);
+  if (question === "fleet") return { figure: title, asked: {}, of: fleetOf(keys) };
   const own = question === "card" ? cardAsked(blocks) : pointAsked(blocks);
   if (isChoice(question)) return { figure: title, asked: own, of: ofWhich[question](keys, answer) };
   return { figure: title, asked: askedAt(blocks, keys, { column, ownTemperature }) };
 }
 
-function isChoice(question: WorkedQuestion | ChoiceQuestion): question is ChoiceQuestion {
+function isChoice(question: WorkedQuestion | ChoiceQuestion | "fleet"): question is ChoiceQuestion {
   return question in choiceLeaves;
 }
 
-function rowsOf(question: WorkedQuestion | ChoiceQuestion): readonly LeafRow[] {
+function rowsOf(question: WorkedQuestion | ChoiceQuestion | "fleet"): readonly LeafRow[] {
+  if (question === "fleet") return fleetLeaves;
   return isChoice(question) ? choiceLeaves[question] : leavesOf[question];
 }
 

@@ -25,14 +25,14 @@ export function evaluatePlain(formula: Formula, inputs: readonly Input[]): numbe
  * @throws Error where units do not go together, or the result has another unit than the formula states
  */
 export function evaluateWithUnits(formula: Formula, inputs: readonly Input[]): number {
-  const scope = scopeOf(inputs, (value, unit) => (unit === "1" ? value : new maths.Unit(value, unitText(unit))));
+  const scope = scopeOf(inputs, (value, unit) => (isPure(unit) ? value : new maths.Unit(value, unitText(unit))));
   const found = parseFormula(textOf(formula, inputs)).compile().evaluate(scope);
   const { unit } = formula.result;
   if (typeof found === "number") {
-    if (unit === "1") return found;
+    if (isPure(unit)) return found;
     throw new Error(`${formula.id} comes to a pure number, not to ${unit}`);
   }
-  if (unit === "1") throw new Error(`${formula.id} comes to ${String(found)}, not to a pure number`);
+  if (isPure(unit)) throw new Error(`${formula.id} comes to ${String(found)}, not to a pure number`);
   return (found as UnitValue).toNumber(unitText(unit));
 }
 
@@ -42,4 +42,9 @@ function scopeOf(inputs: readonly Input[], put: (value: number, unit: string) =>
       steps.map(({ value, unit }, at) => [list ? `${letter}_${at + 1}` : letter, put(value, unit)] as const),
     ),
   );
+}
+
+/** Running time over time is a pure number to the parser, whatever an answer calls it. */
+function isPure(unit: string): boolean {
+  return unit === "1" || unit === "s/s";
 }

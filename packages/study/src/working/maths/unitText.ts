@@ -6,7 +6,7 @@ export function unitText(unit: string): string {
   if (unit === "1") return "";
   if (MONEY.includes(unit)) return "cd";
   const [over = "", under] = unit.split("/");
-  const powers = (text: string) => text.replace(/([A-Za-z])(\d)/g, "$1^$2");
+  const powers = (text: string) => text.replace(/([A-Za-z])(\d)/g, "$1^$2").replace(/^d$/, "day");
   if (over === "1")
     return powers(under ?? "").replace(/^([A-Za-z]+)(\^(\d+))?$/, (_, name, __, power = "1") => `${name}^-${power}`);
   return under === undefined ? powers(over) : `${powers(over)}/${powers(under)}`;
