@@ -23,7 +23,12 @@ export interface FleetMember {
 /** A yard whose figures are worked out: "yard", "machine 0" and "part 0" and on, in the order of the answer. */
 export interface FleetChoice {
   readonly question: "fleet";
-  readonly members: { readonly get: (of: string) => FleetMember | null; readonly names: readonly string[] };
+  readonly members: {
+    /** the one of a name; null for none */
+    readonly get: (of: string) => FleetMember | null;
+    /** in the order of the answer */
+    readonly names: readonly string[];
+  };
 }
 
 /**
