@@ -1,7 +1,7 @@
 import type { Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openSite, type Site } from "../support/preview.js";
-import { pathNames, until } from "../support/sheetPage.js";
+import { pathNames, until, visitWhole } from "../support/sheetPage.js";
 
 let site: Site;
 
@@ -10,12 +10,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => site?.close());
-
-async function visitWhole(options = {}): Promise<{ page: Page; complaints: string[] }> {
-  const visited = await site.visit("", options);
-  await visited.page.getByRole("button", { name: "Pin this" }).waitFor();
-  return visited;
-}
 
 /** The middle of a name on the path, px in the window. */
 async function middleOf(page: Page, name: string): Promise<{ x: number; y: number }> {
@@ -35,7 +29,7 @@ const start = ["port tank", "tank line", "elbows", "rise", "2 in parallel", "pre
 const names = async (page: Page) => (await pathNames(page)).slice(0, 8);
 
 test.concurrent("a part is dragged along the path by the mouse, in one step of undo, and chosen by a press as before", async () => {
-  const { page, complaints } = await visitWhole({ viewport: { width: 1440, height: 1100 } });
+  const { page, complaints } = await visitWhole(site, { viewport: { width: 1440, height: 1100 } });
   const from = await middleOf(page, "tank line");
   const to = await symbolOf(page, "part/suction//2//");
   await page.mouse.move(from.x, from.y);
@@ -56,7 +50,7 @@ test.concurrent("a part is dragged along the path by the mouse, in one step of u
 });
 
 test.concurrent("escape, or letting go far away, leaves the path as it was", async () => {
-  const { page } = await visitWhole({ viewport: { width: 1440, height: 1100 } });
+  const { page } = await visitWhole(site, { viewport: { width: 1440, height: 1100 } });
   const from = await symbolOf(page, "part/suction//0//");
   const to = await symbolOf(page, "part/suction//4//");
   for (const end of ["escape", "away"]) {
@@ -72,7 +66,7 @@ test.concurrent("escape, or letting go far away, leaves the path as it was", asy
 });
 
 test.concurrent("a filter is dragged out of its bank, which leaves its one branch, and a bank goes into no other", async () => {
-  const { page } = await visitWhole({ viewport: { width: 1440, height: 1100 } });
+  const { page } = await visitWhole(site, { viewport: { width: 1440, height: 1100 } });
   const from = await symbolOf(page, "part/suction//3/1/0");
   const to = await symbolOf(page, "part/suction//4//");
   await page.mouse.move(from.x, from.y);
@@ -83,7 +77,7 @@ test.concurrent("a filter is dragged out of its bank, which leaves its one branc
 });
 
 test.concurrent("a finger that lies still drags a part, one that moves at once scrolls", async () => {
-  const { page } = await visitWhole({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  const { page } = await visitWhole(site, { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
   await page.locator("fuel-path").evaluate((path) => scrollTo(0, path.getBoundingClientRect().top + scrollY - 200));
   const cdp = await page.context().newCDPSession(page);
   const touch = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
@@ -109,7 +103,7 @@ test.concurrent("a finger that lies still drags a part, one that moves at once s
 });
 
 test.concurrent("a tank's own path is added to, moved in and taken from, by mouse and by keyboard", async () => {
-  const { page, complaints } = await visitWhole({ viewport: { width: 1440, height: 1100 } });
+  const { page, complaints } = await visitWhole(site, { viewport: { width: 1440, height: 1100 } });
   await page.getByLabel("Open an example").selectOption("lorry.yaml");
   const tanks = async () => (await pathNames(page)).slice(0, 7);
   const lorry = await tanks();

@@ -4,6 +4,7 @@ import type { Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
+import { visitWhole } from "../support/sheetPage.js";
 
 let site: Site;
 
@@ -12,13 +13,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => site?.close());
-
-/** The page with everything on it. */
-async function visitWhole(options = {}): Promise<{ page: Page; complaints: string[] }> {
-  const visited = await site.visit("", options);
-  await visited.page.getByRole("button", { name: "Pin this" }).waitFor();
-  return visited;
-}
 
 const sentence = (page: Page) => page.locator(".sentence").textContent();
 const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();
@@ -38,7 +32,7 @@ async function pathNames(page: Page): Promise<string[]> {
 const start = ["port tank", "tank line", "elbows", "rise", "2 in parallel", "prefilter A", "prefilter B"];
 
 test.concurrent("a part's figure is changed in any unit, answered as by `check`, undone and done again", async () => {
-  const { page, complaints } = await visitWhole();
+  const { page, complaints } = await visitWhole(site);
   await press(page, /^tank line/);
   const bore = page.getByLabel("Bore");
   await bore.fill("0.25 in");
@@ -64,7 +58,7 @@ test.concurrent("a part's figure is changed in any unit, answered as by `check`,
 });
 
 test.concurrent("a path is rebuilt from the keyboard alone: add, move, branch, widen, duplicate, un-branch, remove", async () => {
-  const { page, complaints } = await visitWhole();
+  const { page, complaints } = await visitWhole(site);
   const by = async (name: string | RegExp) => {
     await page.getByRole("button", { name }).focus();
     await page.keyboard.press("Enter");
@@ -92,7 +86,7 @@ test.concurrent("a path is rebuilt from the keyboard alone: add, move, branch, w
 });
 
 test.concurrent("escape closes the editor and gives the keyboard back to the part", async () => {
-  const { page } = await visitWhole();
+  const { page } = await visitWhole(site);
   await press(page, /^fine filter/);
   await page.locator("part-editor h2", { hasText: "fine filter" }).waitFor();
   await page.keyboard.press("Escape");
@@ -108,7 +102,7 @@ test.concurrent("escape closes the editor and gives the keyboard back to the par
 });
 
 test.concurrent("what cannot be is refused in words, and the sheet keeps what it has", async () => {
-  const { page } = await visitWhole();
+  const { page } = await visitWhole(site);
   await press(page, /^prefilter A/);
   const name = page.getByLabel("Name");
   await name.fill("prefilter B");
@@ -122,7 +116,7 @@ test.concurrent("what cannot be is refused in words, and the sheet keeps what it
 });
 
 test.concurrent("soil on the prefilters is shown as it is now, and starves the ferry when there is enough of it", async () => {
-  const { page } = await visitWhole();
+  const { page } = await visitWhole(site);
   for (const name of [/^prefilter A/, /^prefilter B/]) {
     await press(page, name);
     const soil = page.getByLabel("Soiled to, times its clean resistance");
@@ -144,7 +138,7 @@ test.concurrent("soil on the prefilters is shown as it is now, and starves the f
 });
 
 test.concurrent("a pinned variant is compared figure by figure, gone back to and let go", async () => {
-  const { page } = await visitWhole();
+  const { page } = await visitWhole(site);
   await press(page, "Pin this");
   await page.getByRole("radio", { name: /Finer prefilter/ }).check({ force: true });
   const table = page.locator("pinned-variants table");
@@ -165,7 +159,7 @@ test.concurrent.each([
   ],
   ["on a wide one", { viewport: { width: 1440, height: 900 } }],
 ] as const)("the editor works %s, and axe-core finds no fault with it", async (_, options) => {
-  const { page } = await visitWhole(options);
+  const { page } = await visitWhole(site, options);
   const act = async (name: string | RegExp) => {
     const button = page.getByRole("button", { name });
     await ("hasTouch" in options ? button.tap() : button.click());

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
 import { read } from "../support/repository.js";
+import { give, sentenceIs } from "../support/sheetPage.js";
 
 let site: Site;
 
@@ -25,21 +26,6 @@ function said(file: string): string {
   const { answer, point } = answerFor(demo(file));
   return plain(verdictSentence(answer, point, "metric"));
 }
-
-const sentenceIs = (page: Page, text: string) =>
-  page.waitForFunction(
-    (due) =>
-      document
-        .querySelector("thirstline-page")
-        ?.shadowRoot?.querySelector("bench-sheet")
-        ?.shadowRoot?.querySelector(".sentence")?.textContent === due,
-    text,
-  );
-
-const give = (page: Page, name: string, text: string) =>
-  page
-    .locator("file-desk input[type=file]")
-    .setInputFiles({ name, mimeType: "application/yaml", buffer: Buffer.from(text) });
 
 test.concurrent("a file is opened with the verdict of `check`, and saved as a file that reads back as the same system", async () => {
   const { page, complaints } = await visitWhole();

@@ -1,12 +1,12 @@
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { plain, verdictSentence } from "@thirstline/study";
-import type { BrowserContextOptions, Page } from "playwright";
 import { preview } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, built, openSite, type Site } from "../support/preview.js";
 import { read } from "../support/repository.js";
+import { visitWhole } from "../support/sheetPage.js";
 
 let site: Site;
 
@@ -15,12 +15,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => site?.close());
-
-async function visitWhole(options: BrowserContextOptions = {}): Promise<{ page: Page; complaints: string[] }> {
-  const visited = await site.visit("", options);
-  await visited.page.getByRole("button", { name: "Pin this" }).waitFor();
-  return visited;
-}
 
 /** Bytes before the path is on the page: markup, style and code gzipped, fonts as they are. */
 const CEILING = 100_000;
@@ -46,7 +40,7 @@ test("the page fetches less than 100 kB, fonts included, before the path is pain
 });
 
 test.concurrent("the page asks no other place for anything, and works under a policy without inline or evaluated code", async () => {
-  const { page, complaints } = await visitWhole();
+  const { page, complaints } = await visitWhole(site);
   const strangers: string[] = [];
   page.on("request", (request) => {
     if (!request.url().startsWith(site.address) && !/^(data|blob):/.test(request.url())) strangers.push(request.url());
@@ -109,7 +103,7 @@ test("after one visit the whole page works with its server gone", async () => {
 });
 
 test.concurrent.each([320, 600, 1024, 2560])("at %i px wide nothing runs out of the page", async (width) => {
-  const { page } = await visitWhole({ viewport: { width, height: 900 } });
+  const { page } = await visitWhole(site, { viewport: { width, height: 900 } });
   await page.getByRole("button", { name: /^prefilter A/ }).click();
   await page.getByRole("button", { name: "Pin this" }).click();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
@@ -130,14 +124,14 @@ test.concurrent.each([
   ["more contrast in the dark", { contrast: "more", colorScheme: "dark" }],
   ["less motion", { reducedMotion: "reduce" }],
 ] as const)("with %s the page has no fault axe-core can find", async (_, options) => {
-  const { page } = await visitWhole(options);
+  const { page } = await visitWhole(site, options);
   await page.getByRole("button", { name: /^fine filter/ }).click();
   await page.getByText("Table of parts").click();
   expect(await accessibilityFaults(page)).toEqual([]);
 });
 
 test.concurrent("with less motion nothing eases", async () => {
-  const { page } = await visitWhole({ reducedMotion: "reduce" });
+  const { page } = await visitWhole(site, { reducedMotion: "reduce" });
   const eased = await page
     .locator("fuel-path .descent")
     .first()
@@ -146,7 +140,7 @@ test.concurrent("with less motion nothing eases", async () => {
 });
 
 test.concurrent("on paper the sheet holds sentence, path, table of parts, cautions, file name and link, and no controls", async () => {
-  const { page } = await visitWhole();
+  const { page } = await visitWhole(site);
   await page.evaluate(() => {
     window.print = () => window.dispatchEvent(new Event("beforeprint"));
   });

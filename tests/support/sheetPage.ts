@@ -1,5 +1,13 @@
 import { readFile } from "node:fs/promises";
-import type { Download, Page } from "playwright";
+import type { BrowserContextOptions, Download, Page } from "playwright";
+import type { Site } from "./preview.js";
+
+/** Visits the page, until everything is on the sheet. */
+export async function visitWhole(site: Site, options: BrowserContextOptions = {}): ReturnType<Site["visit"]> {
+  const visited = await site.visit("", options);
+  await visited.page.getByRole("button", { name: "Pin this" }).waitFor();
+  return visited;
+}
 
 /** The sentence on top of the sheet. */
 export const sentence = (page: Page) => page.locator(".sentence").textContent();

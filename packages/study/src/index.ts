@@ -65,6 +65,7 @@ export { cardTitle } from "./say/cardTitle.js";
 export { cautionText } from "./say/cautionText.js";
 export { checkSpreadWords } from "./say/checkSpreadWords.js";
 export { belowText, swapReasonText, swapSentence } from "./say/chooseSwap.js";
+export { csvCell } from "./say/csvCell.js";
 export { curveSentence } from "./say/curveSentence.js";
 export { dueWords } from "./say/dueWords.js";
 export { exactQuantity } from "./say/exactQuantity.js";

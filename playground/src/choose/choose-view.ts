@@ -5,6 +5,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { cache } from "lit/directives/cache.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Sheet } from "../model/Sheet.js";
+import { machineLine, placeRow, placeRowStyles } from "../views/placeRow.js";
 import type { Catalogue } from "./Catalogue.js";
 import "./catalogue-desk.js";
 import { chooseStyles } from "./chooseStyles.js";
@@ -26,13 +27,9 @@ export class ChooseView extends LitElement {
   static override styles = [
     controlStyles,
     chooseStyles,
+    placeRowStyles,
     css`
-    nav { display: flex; flex-wrap: wrap; gap: 0 28px; margin: 18px 0 8px; }
-    nav a { display: inline-flex; align-items: center; min-height: 44px; font-size: 1.15rem; color: var(--soft); text-decoration: none; }
-    nav a:hover { color: var(--ink); text-decoration: underline; }
-    nav a[aria-current] { color: var(--ink); font-weight: 700; text-decoration: underline; text-decoration-thickness: 3px; text-decoration-color: var(--fuel); text-underline-offset: 6px; }
-    .machine { color: var(--soft); margin-bottom: 8px; }
-    .machine b { color: var(--ink); }
+    .machine { margin-bottom: 8px; }
     .used { background: var(--wash); padding: 6px 12px; border-radius: 4px; margin-bottom: 12px; position: sticky; top: 0; z-index: 3; }
     catalogue-desk { border-top: 1px solid var(--rule); border-bottom: 1px solid var(--rule); padding: 8px 0; margin-bottom: 20px; }
   `,
@@ -58,10 +55,8 @@ export class ChooseView extends LitElement {
   override render() {
     const { sheet, place } = this;
     const now = questions.find(({ id }) => id === place)?.id ?? "swap";
-    return html`<nav class="no-print" aria-label="Questions">${questions.map(
-      ({ id, words }) => html`<a href=${`#choose/${id}`} aria-current=${id === now ? "page" : nothing}>${words}</a>`,
-    )}</nav>
-      <p class="machine">For <b>${sheet.system.name}</b>, as it is on <a href="#sheet">the sheet</a>.</p>
+    return html`${placeRow("Questions", "choose", questions, now)}
+      <p class="machine">${machineLine(sheet.system.name)}</p>
       ${now === "remedy" ? nothing : html`<catalogue-desk .catalogue=${this.catalogue} @catalogue-change=${this.onCatalogue}></catalogue-desk>`}
       <div @choose-used=${this.onUsed}>
         ${this.notice()}

@@ -1,10 +1,11 @@
 import { remedy } from "@thirstline/study";
-import type { Asked, Numbered, Told } from "./messages.js";
+import type { Numbered, Progress } from "../aside/asideMessages.js";
+import type { Asked, Told } from "./messages.js";
 import { workSize } from "./workSize.js";
 import { workSwap } from "./workSwap.js";
 
 addEventListener("message", ({ data: { id, message } }: MessageEvent<Numbered<Asked>>) => {
-  const tell = (told: Told) => postMessage({ id, message: told } satisfies Numbered<Told>);
+  const tell = (told: Told | Progress) => postMessage({ id, message: told } satisfies Numbered<Told | Progress>);
   work(message, tell).catch((error: unknown) => {
     // What core refuses is input that no answer exists for.
     if (error instanceof Error && error.name === "InputError")
@@ -13,7 +14,7 @@ addEventListener("message", ({ data: { id, message } }: MessageEvent<Numbered<As
   });
 });
 
-async function work(asked: Asked, tell: (told: Told) => void): Promise<void> {
+async function work(asked: Asked, tell: (told: Told | Progress) => void): Promise<void> {
   switch (asked.kind) {
     case "read": {
       const { readCatalogue } = await import("@thirstline/spec");

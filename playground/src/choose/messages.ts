@@ -38,16 +38,9 @@ export type FiguresOf = ReadonlyMap<string, ArrangementFigures>;
 
 /** What the worker tells. An answer may come again, with more of it drawn, until `done`. */
 export type Told =
-  | { readonly kind: "progress"; readonly words: string; readonly done: number; readonly of: number }
   | { readonly kind: "read"; readonly result: CatalogueResult; readonly done: true }
   | { readonly kind: "swap"; readonly answer: SwapAnswer; readonly done: boolean }
   | { readonly kind: "size"; readonly answer: SizeAnswer; readonly figures: FiguresOf; readonly done: boolean }
   | { readonly kind: "remedy"; readonly answer: RemedyAnswer; readonly done: true }
   /** it has no answer, in words */
   | { readonly kind: "refused"; readonly why: string; readonly done: true };
-
-/** A message with the number of what it answers. */
-export interface Numbered<Message> {
-  readonly id: number;
-  readonly message: Message;
-}

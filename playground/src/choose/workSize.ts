@@ -10,12 +10,13 @@ import {
   spreadOf,
   withChances,
 } from "@thirstline/study";
+import type { Progress } from "../aside/asideMessages.js";
 import { drawLives } from "./drawLives.js";
 import { keyOf } from "./keyOf.js";
 import type { Asked, Told } from "./messages.js";
 
 /** The answer to a search as soon as it is found, with what check and life say of what it lists, and again when drawn. */
-export function workSize(asked: Extract<Asked, { kind: "size" }>, tell: (told: Told) => void): void {
+export function workSize(asked: Extract<Asked, { kind: "size" }>, tell: (told: Told | Progress) => void): void {
   const { system, elements, stoppage, draws, few } = asked;
   let answer = searched(asked, tell);
   const systemOf = (one: Arrangement): System => arrangedSystem(system, elements, answer.side, one);
@@ -45,7 +46,7 @@ export function workSize(asked: Extract<Asked, { kind: "size" }>, tell: (told: T
 
 function searched(
   { system, elements, options }: Extract<Asked, { kind: "size" }>,
-  tell: (told: Told) => void,
+  tell: (told: Told | Progress) => void,
 ): SizeAnswer {
   const steps = sizeSteps(system, elements, options);
   let told = 0;

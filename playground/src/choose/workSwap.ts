@@ -1,9 +1,10 @@
 import { fitElement, swap } from "@thirstline/study";
+import type { Progress } from "../aside/asideMessages.js";
 import { drawLives } from "./drawLives.js";
 import type { Asked, Told } from "./messages.js";
 
 /** The answer to a swap at once, and again when its lives are drawn. */
-export function workSwap(asked: Extract<Asked, { kind: "swap" }>, tell: (told: Told) => void): void {
+export function workSwap(asked: Extract<Asked, { kind: "swap" }>, tell: (told: Told | Progress) => void): void {
   const { system, at, draws, options } = asked;
   const given = { at, with: asked.with };
   const first = swap(system, given, { ...options, draws: 0 });

@@ -2,6 +2,7 @@ import type { System } from "@thirstline/spec/system";
 import type { CheckPoint, UnitSystem } from "@thirstline/study";
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
+import { HelperController } from "../aside/HelperController.js";
 import { inksOf } from "../chart/inksOf.js";
 import { copyOf } from "../drawing/copyOf.js";
 import { drawingText, tag } from "../drawing/tag.js";
@@ -14,7 +15,6 @@ import { scaledDemand } from "../model/demand.js";
 import { EditEvent } from "../model/events.js";
 import { fileNameOf } from "../model/saveFile.js";
 import { WidthController } from "../model/WidthController.js";
-import { HelperController } from "../work/HelperController.js";
 import "./chart-frame.js";
 
 /**

@@ -3,6 +3,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Sheet } from "../model/Sheet.js";
+import { machineLine, placeRow, placeRowStyles } from "../views/placeRow.js";
 import "./card/card-place.js";
 import "./fleet/fleet-place.js";
 import "./gauge/gauge-place.js";
@@ -18,14 +19,10 @@ const places = [
 export class FieldView extends LitElement {
   static override styles = [
     controlStyles,
+    placeRowStyles,
     css`
     :host { display: block; min-width: 0; }
-    nav { display: flex; flex-wrap: wrap; gap: 0 28px; margin: 18px 0 8px; }
-    nav a { display: inline-flex; align-items: center; min-height: 44px; font-size: 1.15rem; color: var(--soft); text-decoration: none; }
-    nav a:hover { color: var(--ink); text-decoration: underline; }
-    nav a[aria-current] { color: var(--ink); font-weight: 700; text-decoration: underline; text-decoration-thickness: 3px; text-decoration-color: var(--fuel); text-underline-offset: 6px; }
-    .machine { color: var(--soft); margin-bottom: 12px; }
-    .machine b { color: var(--ink); }
+    .machine { margin-bottom: 12px; }
     .fault { color: var(--limit); font-weight: 600; }
     @media print { .no-print { display: none; } }
   `,
@@ -48,10 +45,8 @@ export class FieldView extends LitElement {
   override render() {
     const { sheet, place } = this;
     const now = places.find(({ id }) => id === place)?.id ?? "gauge";
-    return html`<nav class="no-print" aria-label="At the machine">${places.map(
-      ({ id, words }) => html`<a href=${`#field/${id}`} aria-current=${id === now ? "page" : nothing}>${words}</a>`,
-    )}</nav>
-      ${now === "fleet" ? nothing : html`<p class="machine no-print">For <b>${sheet.system.name}</b>, as it is on <a href="#sheet">the sheet</a>.</p>`}
+    return html`${placeRow("At the machine", "field", places, now)}
+      ${now === "fleet" ? nothing : html`<p class="machine no-print">${machineLine(sheet.system.name)}</p>`}
       ${sheet.refusal === "" ? nothing : html`<p class="fault" role="alert">That cannot be put on the sheet: ${sheet.refusal}.</p>`}
       ${this.shown(now)}`;
   }

@@ -1,5 +1,6 @@
 import { card } from "@thirstline/study";
-import type { Asked, Numbered, Told } from "./messages.js";
+import type { Numbered } from "../aside/asideMessages.js";
+import type { Asked, Told } from "./messages.js";
 
 addEventListener("message", ({ data: { id, message } }: MessageEvent<Numbered<Asked>>) => {
   work(message)

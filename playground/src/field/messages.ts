@@ -23,9 +23,3 @@ export type Told =
   | { readonly kind: "card"; readonly answer: CardAnswer }
   /** it has no answer, in words */
   | { readonly kind: "refused"; readonly why: string };
-
-/** A message with the number of what it answers. */
-export interface Numbered<Message> {
-  readonly id: number;
-  readonly message: Message;
-}

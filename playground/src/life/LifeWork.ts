@@ -1,7 +1,7 @@
 import type { System } from "@thirstline/spec/system";
 import { type LifeAnswer, spreadOf } from "@thirstline/study";
 import type { ReactiveControllerHost } from "lit";
-import { HelperController } from "../work/HelperController.js";
+import { HelperController } from "../aside/HelperController.js";
 import type { SoilTargets } from "./SoilTargets.js";
 
 /** As many draws, from the same seed, as the command line takes when nobody says how many. */

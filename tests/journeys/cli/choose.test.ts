@@ -1,12 +1,9 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { testKeptOutcomes } from "./keptOutcomes.js";
 import { thirstline } from "./thirstline.js";
 
 // The commands that choose: swap, size and remedy. Kept outcomes are made anew as those of the other commands are.
 
-const kept = fileURLToPath(new URL("./chooseExpected/", import.meta.url));
-const refresh = process.env.REFRESH_EXPECTED === "1";
 const both = ["--at", "prefilter A", "--at", "prefilter B"];
 const from = ["--from", "elements.csv"];
 
@@ -119,30 +116,9 @@ const transcripts: readonly (readonly [name: string, ...args: string[]])[] = [
   ["too-many-arrangements", "size", "heron.yaml", ...from, "--stages", "3", "--parallel", "8"],
 ];
 
-function outcome(args: readonly string[]): string {
-  const { stdout, stderr, code } = thirstline(args, { folder: "demo" });
-  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
-  return `$ thirstline ${words.join(" ")}\nexit code ${code}\n--- standard output\n${stdout}--- standard error\n${stderr}---\n`;
-}
-
-if (refresh) {
-  test.each(transcripts)("%s is written anew, to be read line by line before it is taken in", (name, ...args) => {
-    writeFileSync(`${kept}${name}.txt`, outcome(args));
-    throw new Error("written; run again without REFRESH_EXPECTED to compare"); // a run that writes must not pass
-  });
-} else {
-  test.each(transcripts)("thirstline does what is kept: %s", (name, ...args) => {
-    expect(outcome(args)).toBe(readFileSync(`${kept}${name}.txt`, "utf8"));
-  });
-}
-
-test("every kept outcome belongs to a command line, and fits 80 columns", () => {
-  const names = readdirSync(kept);
-  expect(names.sort()).toEqual(transcripts.map(([name]) => `${name}.txt`).sort());
-  const wide = names
-    .flatMap((name) => readFileSync(`${kept}${name}`, "utf8").split("--- standard error")[0]?.split("\n") ?? [])
-    .filter((line) => [...line].length > 80 && !line.startsWith("$ "));
-  expect(wide).toEqual([]);
+testKeptOutcomes({
+  folder: "chooseExpected",
+  transcripts: transcripts.map(([name, ...args]) => ({ name, folder: "demo", args })),
 });
 
 const UNITS = ["Pa", "m3/s", "m2/s", "kg/m3", "K", "m", "s", "1", "catalogue currency", "stated currency"];

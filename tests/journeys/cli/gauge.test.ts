@@ -1,22 +1,15 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { type Transcript, testKeptOutcomes } from "./keptOutcomes.js";
 import { thirstline } from "./thirstline.js";
 
 // Readings of a gauge against a machine's file. Kept outcomes are made anew as those of the other commands are.
 
-const kept = fileURLToPath(new URL("./gaugeExpected/", import.meta.url));
-const refresh = process.env.REFRESH_EXPECTED === "1";
 const heron = (name: string) => ["gauge", "heron.yaml", `readings/heron-${name}.csv`];
 const typed = (...texts: string[]) => texts.flatMap((text) => ["--reading", text]);
 
-interface Case {
-  readonly name: string;
-  readonly args: readonly string[];
-  readonly input?: string;
-}
-
-const transcripts: readonly Case[] = [
+const transcripts: readonly Omit<Transcript, "folder">[] = [
   { name: "loading", args: heron("loading") },
   { name: "jump", args: heron("jump") },
   { name: "air", args: heron("air") },
@@ -62,31 +55,7 @@ const transcripts: readonly Case[] = [
   { name: "too-much", args: ["gauge", "heron.yaml", "crane.yaml", "readings/heron-air.csv", ...typed("1 h, 4 kPa")] },
 ];
 
-function outcome({ args, input = "" }: Case): string {
-  const { stdout, stderr, code } = thirstline(args, { folder: "demo", input });
-  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
-  return `$ thirstline ${words.join(" ")}\nexit code ${code}\n--- standard output\n${stdout}--- standard error\n${stderr}---\n`;
-}
-
-if (refresh) {
-  test.each(transcripts)("gauge: $name is written anew, to be read line by line before it is taken in", (one) => {
-    writeFileSync(`${kept}${one.name}.txt`, outcome(one));
-    throw new Error("written; run again without REFRESH_EXPECTED to compare"); // a run that writes must not pass
-  });
-} else {
-  test.each(transcripts)("thirstline gauge does what is kept: $name", (one) => {
-    expect(outcome(one)).toBe(readFileSync(`${kept}${one.name}.txt`, "utf8"));
-  });
-}
-
-test("every kept outcome of gauge belongs to a command line, and fits 80 columns", () => {
-  const names = readdirSync(kept);
-  expect(names.sort()).toEqual(transcripts.map(({ name }) => `${name}.txt`).sort());
-  const wide = names
-    .flatMap((name) => readFileSync(`${kept}${name}`, "utf8").split("--- standard error")[0]?.split("\n") ?? [])
-    .filter((line) => [...line].length > 80 && !line.startsWith("$ "));
-  expect(wide).toEqual([]);
-});
+testKeptOutcomes({ folder: "gaugeExpected", transcripts: transcripts.map((one) => ({ ...one, folder: "demo" })) });
 
 test.each([
   ["loading", 0],

@@ -1,12 +1,4 @@
-import type { Setting } from "./thirstline.js";
-
-/** A command line whose whole outcome is kept. */
-export interface Transcript {
-  /** name of the kept file, without its ending */
-  readonly name: string;
-  readonly folder: Setting["folder"];
-  readonly args: readonly string[];
-}
+import type { Transcript } from "./keptOutcomes.js";
 
 const demo = (name: string, ...args: string[]): Transcript => ({ name, folder: "demo", args });
 const files = (name: string, ...args: string[]): Transcript => ({ name, folder: "files", args });

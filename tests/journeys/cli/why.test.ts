@@ -1,12 +1,8 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { testKeptOutcomes } from "./keptOutcomes.js";
 import { type Setting, thirstline } from "./thirstline.js";
 
 // The command that shows how a figure was reached. Kept outcomes are made anew as those of the other commands are.
-
-const kept = fileURLToPath(new URL("./whyExpected/", import.meta.url));
-const refresh = process.env.REFRESH_EXPECTED === "1";
 
 type Folder = Setting["folder"];
 
@@ -31,39 +27,9 @@ const given: readonly (readonly [name: string, folder: Folder, ...args: string[]
   ["faulty-options", "demo", "heron.yaml", "vacuum", "--depth", "0", "--markdown", "--json"],
 ];
 
-const transcripts = given.map(([name, folder, ...args]) => ({ name, folder, args }));
+const transcripts = given.map(([name, folder, ...args]) => ({ name, folder, args: ["why", ...args] }));
 
-function outcome(folder: Folder, args: readonly string[]): string {
-  const { stdout, stderr, code } = thirstline(["why", ...args], { folder });
-  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
-  const parts = [`$ thirstline why ${words.join(" ")}`, `exit code ${code}`];
-  return `${[...parts, `--- standard output\n${stdout}--- standard error\n${stderr}`].join("\n")}---\n`;
-}
-
-if (refresh) {
-  test.each(transcripts)(
-    "$name is written anew, to be read line by line before it is taken in",
-    ({ name, folder, args }) => {
-      mkdirSync(kept, { recursive: true });
-      writeFileSync(`${kept}${name}.txt`, outcome(folder, args));
-      throw new Error("written; run again without REFRESH_EXPECTED to compare"); // a run that writes must not pass
-    },
-  );
-} else {
-  test.each(transcripts)("thirstline why does what is kept: $name", ({ name, folder, args }) => {
-    expect(outcome(folder, args)).toBe(readFileSync(`${kept}${name}.txt`, "utf8"));
-  });
-}
-
-test("every kept outcome belongs to a command line, and all but Markdown fits 80 columns", () => {
-  const names = readdirSync(kept);
-  expect(names.sort()).toEqual(transcripts.map(({ name }) => `${name}.txt`).sort());
-  const wide = names
-    .filter((name) => name !== "markdown.txt")
-    .flatMap((name) => readFileSync(`${kept}${name}`, "utf8").split("--- standard error")[0]?.split("\n") ?? [])
-    .filter((line) => [...line].length > 80 && !line.startsWith("$ "));
-  expect(wide).toEqual([]);
-});
+testKeptOutcomes({ folder: "whyExpected", transcripts, wide: /^markdown/ });
 
 /** Numbers that stand outside { value, unit }. */
 function strayFigures(value: unknown, path: string): string[] {

@@ -50,17 +50,6 @@ export interface Tried {
   readonly by: string | null;
 }
 
-/** Numbers from 0 to below 1, the same for the same seed (public-domain mulberry32). */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 /** A random element: mostly tested, now and then with something left open, estimated, or with a limit of its own. */
 export function anElement(random: () => number, name: string): CatalogueElement {
   const between = (low: number, high: number) => low * (high / low) ** random();

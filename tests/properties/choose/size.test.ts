@@ -1,7 +1,8 @@
 import type { System } from "@thirstline/spec/system";
 import { size } from "@thirstline/study";
 import { describe, expect, test } from "vitest";
-import { anElement, demoElements, demoSystem, seeded, sized, triedAll } from "./arrangements.js";
+import { seeded } from "../../support/random.js";
+import { anElement, demoElements, demoSystem, sized, triedAll } from "./arrangements.js";
 
 const HOUR = 3600;
 const heron = demoSystem("heron");

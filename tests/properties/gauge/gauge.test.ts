@@ -1,11 +1,12 @@
 import type { GaugeReading } from "@thirstline/spec";
 import { gauge } from "@thirstline/study";
 import { describe, expect, test } from "vitest";
-import { heron, heronUnknown, historyOf, lawGrowth, NEW_AT, randomOf } from "./histories.js";
+import { seeded } from "../../support/random.js";
+import { heron, heronUnknown, historyOf, lawGrowth, NEW_AT } from "./histories.js";
 
 const HOUR = 3600;
 const history = (seed: number, extra: Partial<Parameters<typeof historyOf>[0]> = {}) => {
-  const random = randomOf(seed);
+  const random = seeded(seed);
   return historyOf({
     random,
     growth: (limit) => lawGrowth("intermediate", limit, random),

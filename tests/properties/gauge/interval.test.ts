@@ -1,7 +1,8 @@
 import { type LoadingLawName, lawConstants } from "@thirstline/core";
 import { gauge } from "@thirstline/study";
 import { expect, test } from "vitest";
-import { type Growth, heron, historyOf, lawGrowth, randomOf, strange } from "./histories.js";
+import { seeded } from "../../support/random.js";
+import { type Growth, heron, historyOf, lawGrowth, strange } from "./histories.js";
 
 // Whether the truth lies in the 90 % interval of the hours left, nine times in ten: over invented histories whose noise was
 // chosen beforehand (see histories.ts). The laws that are fitted are drawn in turn; growth by no fitted law is measured too,
@@ -29,7 +30,7 @@ interface Tally {
 const none = (): Tally => ({ all: 0, told: 0, holds: 0, tooEarly: 0, tooLate: 0, wide: 0, named: 0 });
 
 function count(tally: Tally, seed: number, growth: (limit: number, random: () => number) => Growth): void {
-  const { readings, left } = historyOf({ random: randomOf(seed), growth });
+  const { readings, left } = historyOf({ random: seeded(seed), growth });
   const answer = gauge(heron, readings);
   tally.all++;
   if (answer.findings.some(({ code }) => code !== "loading")) tally.named++;

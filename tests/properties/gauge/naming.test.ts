@@ -1,7 +1,8 @@
 import { type LoadingLawName, lawConstants } from "@thirstline/core";
 import { gauge } from "@thirstline/study";
 import { expect, test } from "vitest";
-import { heron, heronUnknown, historyOf, lawGrowth, randomOf, type Trouble } from "./histories.js";
+import { seeded } from "../../support/random.js";
+import { heron, heronUnknown, historyOf, lawGrowth, type Trouble } from "./histories.js";
 
 // Whether what is the matter is named rightly: histories of 20 readings with vacuum and feed pressure, each trouble in turn
 // with each law of growth. "cannot tell" is honest, and counted apart.
@@ -30,7 +31,7 @@ test("gauge(system, readings) names what is the matter nine times in ten", { tim
     matrix.set(trouble, row);
     for (let at = 0; at < EACH; at++) {
       const law = laws[at % laws.length] as LoadingLawName;
-      const random = randomOf(70_000 + 1000 * matrix.size + at);
+      const random = seeded(70_000 + 1000 * matrix.size + at);
       const given = {
         random,
         growth: (limit: number) => lawGrowth(law, limit, random),

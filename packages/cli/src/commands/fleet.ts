@@ -2,7 +2,7 @@ import { writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import type { Fault } from "@thirstline/spec";
 import type { System } from "@thirstline/spec/system";
-import { type FleetAnswer, fleet, fleetCalendar, isUncertain } from "@thirstline/study";
+import { type FleetAnswer, fleet, fleetCalendar, fleetCsv, isUncertain } from "@thirstline/study";
 import type { FleetQuery } from "../args/FleetQuery.js";
 import type { Query } from "../args/Query.js";
 import type { Run } from "../args/Run.js";
@@ -15,7 +15,6 @@ import type { Io } from "../io/Io.js";
 import type { Output } from "../io/Output.js";
 import { painter } from "../io/paint.js";
 import { fleetJson } from "../json/fleetJson.js";
-import { fleetCsv } from "../text/fleetCsv.js";
 import { fleetText } from "../text/fleetText.js";
 import { readYard, type Yard } from "./readYard.js";
 

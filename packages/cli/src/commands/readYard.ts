@@ -10,7 +10,7 @@ import {
   type YardMachine,
 } from "@thirstline/spec";
 import type { System } from "@thirstline/spec/system";
-import type { FleetMachine } from "@thirstline/study";
+import { barredByLog, type FleetMachine, MachinesOfFiles } from "@thirstline/study";
 import type { Io } from "../io/Io.js";
 import { readFolder } from "../io/readFolder.js";
 import { readInputs } from "../io/readInput.js";
@@ -49,19 +49,12 @@ export async function readYard(folder: string, io: Io): Promise<Yard | { readonl
     const message = `there is no system file in it, and no ${MACHINES_FILE}`;
     reader.faults.push({ file: folder, line: 1, column: 1, path: "", code: "no such file", received: null, message });
   }
-  const unreadable = !log.sound && log.entries.length === 0;
   return {
-    machines: machines.map((machine) => withDoubt(machine, log, unreadable)),
+    machines: machines.map((machine) => barredByLog(machine, log)),
     log,
     shelf: shelf?.rows ?? [],
     faults: reader.faults,
   };
-}
-
-/** A machine of whose rows one is at fault, or whose log cannot be read at all, is not judged by the others. */
-function withDoubt(machine: FleetMachine, { doubtful, faults }: LogResult, unreadable: boolean): FleetMachine {
-  const line = unreadable ? (faults[0]?.line ?? 1) : doubtful.get(machine.name);
-  return line === undefined ? machine : { ...machine, barred: { code: "log at fault", line } };
 }
 
 /** Reads files of a folder, each once, and gathers what is wrong. */
@@ -98,22 +91,14 @@ class FolderReader {
     return { name: machine, file: system, system: await this.system(system), stakes, changed: changed ?? null };
   }
 
-  /** Every system file as a machine, last changed when the file says. */
-  async alone(names: readonly string[]): Promise<FleetMachine[]> {
-    const machines: FleetMachine[] = [];
+  /** Every system file as a machine. */
+  async alone(names: readonly string[]): Promise<readonly FleetMachine[]> {
+    const known = new MachinesOfFiles();
     for (const file of names) {
-      const system = await this.system(file);
-      const name = system?.name ?? file;
-      if (machines.some((one) => one.name === name)) {
-        const message = `"${name}" is the name of a machine in another file already; give this one its own`;
-        const place = { file: join(this.folder, file), line: 1, column: 1, path: "name" };
-        this.faults.push({ ...place, code: "same name", received: name, message });
-        machines.push({ name: file, file, system: null, stakes: null, changed: null });
-        continue;
-      }
-      machines.push({ name, file, system, stakes: null, changed: system === null ? null : changedOf(system) });
+      const fault = known.add(file, await this.system(file), join(this.folder, file));
+      if (fault !== null) this.faults.push(fault);
     }
-    return machines;
+    return known.machines;
   }
 
   private async system(file: string): Promise<System | null> {
@@ -126,10 +111,4 @@ class FolderReader {
     this.systems.set(file, system);
     return system;
   }
-}
-
-/** The last change a file states; else the day its duty begins, with new elements. */
-function changedOf({ service, duty }: System): FleetMachine["changed"] {
-  if (service?.last) return service.last;
-  return duty?.starts === undefined ? null : { date: duty.starts };
 }

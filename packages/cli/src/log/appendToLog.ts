@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { dirname } from "node:path";
+import { logWith } from "@thirstline/spec";
 import type { LogFiles } from "./LogFiles.js";
 
 /** What came of it: written, or refused with the old log as it was. `doubt` is said of what is written all the same. */
@@ -28,7 +29,7 @@ export async function appendToLog(
       const old = await files.read(path);
       const lines = linesAfter(old ?? new Uint8Array());
       if ("refused" in lines) return lines;
-      await files.write(fresh, withLines(old ?? new Uint8Array(), lines), path);
+      await files.write(fresh, logWith(old ?? new Uint8Array(), lines), path);
       if (old !== null) await keepBackup(path, old, files);
       if (!lock.isHeld()) return { refused: "the lock on it was lost; nothing was written, try again" };
       if (fingerprint(await files.read(path)) !== fingerprint(old)) {
@@ -44,18 +45,6 @@ export async function appendToLog(
   } catch (error) {
     return { refused: reasonOf(error as NodeJS.ErrnoException) };
   }
-}
-
-/** A log with lines after its last, which is ended first where it is not. */
-function withLines(old: Uint8Array, lines: readonly string[]): Uint8Array {
-  const last = old.at(-1);
-  const end = old.includes(13) ? "\r\n" : "\n";
-  const gap = last === undefined || last === 10 ? "" : end;
-  const more = new TextEncoder().encode(`${gap}${lines.map((line) => `${line}${end}`).join("")}`);
-  const whole = new Uint8Array(old.length + more.length);
-  whole.set(old);
-  whole.set(more, old.length);
-  return whole;
 }
 
 async function keepBackup(path: string, old: Uint8Array, files: LogFiles): Promise<void> {

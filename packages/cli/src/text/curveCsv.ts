@@ -3,6 +3,7 @@ import {
   type CurvePoint,
   type CurveSpread,
   type CurveState,
+  csvCell,
   type QuantityKind,
   type UnitSystem,
   unitOf,
@@ -25,7 +26,7 @@ export function curveCsv(answered: readonly Spread<CurveAnswer, CurveSpread>[], 
     answer.points.flatMap((point, place) =>
       Array.from(point.demand, (_, at) => {
         const more = drawn ? spreadCells(spreads?.[place], at, units) : [];
-        return [cell(file), ...lineOf(point, at, units), ...more].join(",");
+        return [csvCell(file), ...lineOf(point, at, units), ...more].join(",");
       }),
     ),
   );
@@ -72,9 +73,4 @@ function shown(value: number | undefined, kind: QuantityKind, units: UnitSystem)
 function symbol(kind: QuantityKind, units: UnitSystem): string {
   const { symbol: own } = unitOf(kind, units);
   return PLAIN[own] ?? own;
-}
-
-/** A text as a cell: in quotes when it holds what would end one. */
-function cell(text: string): string {
-  return /[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -19,7 +19,7 @@ import { cautionItems, fileCautionTexts } from "./cautionLines.js";
 import { type Entry, entryLines } from "./entries.js";
 import { headingOf } from "./heading.js";
 import { separated } from "./separated.js";
-import { type Column, tableLines } from "./table.js";
+import { numbers, titledTable } from "./table.js";
 import { wrap } from "./wrap.js";
 
 const words: Readonly<Record<GaugeAnswer["verdict"], string>> = {
@@ -88,38 +88,39 @@ function elementTable(
 ): string[] {
   if (elements.length === 0) return [];
   const pressure = unitOf("pressure", units).symbol;
-  const number = (name: string, unit: string, cells: string[]): Column => ({ name, unit, cells, align: "right" });
   const place = side === "delivery" ? "Behind the pump" : "Before the pump";
   const title = pump === "none" || sides.length < 2 ? "Elements now" : place;
-  const [header = "", second = "", ...rows] = tableLines([
-    { name: title, unit: "", cells: elements.map(({ name }) => name), align: "left" },
-    number(
-      "resists",
-      "x clean",
-      elements.map(({ ratio }) => ratio.middle.toFixed(1)),
-    ),
-    number(
-      "9 in 10",
-      "x clean",
-      elements.map(({ ratio }) => `${ratio.low.toFixed(1)} to ${ratio.high.toFixed(1)}`),
-    ),
-    number(
-      "costs",
-      `clean ${pressure}`,
-      elements.map(({ dropClean }) => figure(dropClean, "pressure", units)),
-    ),
-    number(
-      "costs",
-      `now ${pressure}`,
-      elements.map(({ drop }) => figure(drop, "pressure", units)),
-    ),
-    number(
-      "of its",
-      "room",
-      elements.map(({ roomUsed }) => (roomUsed === null ? "" : quantity(roomUsed, "ratio", units))),
-    ),
-  ]);
-  return [paint("strong", header.slice(2)), second, ...rows];
+  return titledTable(
+    [
+      { name: title, unit: "", cells: elements.map(({ name }) => name), align: "left" },
+      numbers(
+        "resists",
+        "x clean",
+        elements.map(({ ratio }) => ratio.middle.toFixed(1)),
+      ),
+      numbers(
+        "9 in 10",
+        "x clean",
+        elements.map(({ ratio }) => `${ratio.low.toFixed(1)} to ${ratio.high.toFixed(1)}`),
+      ),
+      numbers(
+        "costs",
+        `clean ${pressure}`,
+        elements.map(({ dropClean }) => figure(dropClean, "pressure", units)),
+      ),
+      numbers(
+        "costs",
+        `now ${pressure}`,
+        elements.map(({ drop }) => figure(drop, "pressure", units)),
+      ),
+      numbers(
+        "of its",
+        "room",
+        elements.map(({ roomUsed }) => (roomUsed === null ? "" : quantity(roomUsed, "ratio", units))),
+      ),
+    ],
+    paint,
+  );
 }
 
 /** Laws that weigh less are not worth a line. */

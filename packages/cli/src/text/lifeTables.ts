@@ -1,6 +1,6 @@
 import { figure, type LifeAnswer, PLUGGED, quantity, type UnitSystem, unitOf } from "@thirstline/study";
 import type { Paint } from "../io/paint.js";
-import { type Column, tableLines } from "./table.js";
+import { type Column, numbers, titledTable } from "./table.js";
 
 /** Every element at the end: what it holds, what it has grown to, and its part in both. */
 export function elementTable(answer: LifeAnswer, units: UnitSystem, paint: Paint): string[] {
@@ -9,7 +9,6 @@ export function elementTable(answer: LifeAnswer, units: UnitSystem, paint: Paint
   const caught = elements.reduce((sum, { soil, soilAtStart }) => sum + soil - soilAtStart, 0);
   const when = end ? end.time : horizon;
   const pressure = unitOf("pressure", units).symbol;
-  const number = (name: string, unit: string, cells: string[]): Column => ({ name, unit, cells, align: "right" });
   const share = (value: number) => (caught > 0 || value > 0 ? quantity(value, "ratio", units) : "");
   const columns: Column[] = [
     {
@@ -18,75 +17,71 @@ export function elementTable(answer: LifeAnswer, units: UnitSystem, paint: Paint
       cells: elements.map(({ name }) => name),
       align: "left",
     },
-    number(
+    numbers(
       "soil",
       unitOf("soil", units).symbol,
       elements.map(({ soil }) => figure(soil, "soil", units)),
     ),
-    number(
+    numbers(
       "of all",
       "caught",
       elements.map(({ soil, soilAtStart }) => (caught > 0 ? share((soil - soilAtStart) / caught) : "")),
     ),
     ...(elements.some(({ water }) => water > 0)
       ? [
-          number(
+          numbers(
             "water",
             unitOf("soil", units).symbol,
             elements.map(({ water }) => figure(water, "soil", units)),
           ),
         ]
       : []),
-    number(
+    numbers(
       "resists",
       "x clean",
       elements.map(({ restriction }) => ratio(restriction)),
     ),
-    number(
+    numbers(
       "costs",
       `clean ${pressure}`,
       elements.map(({ dropClean }) => figure(dropClean, "pressure", units)),
     ),
-    number(
+    numbers(
       "costs",
       `then ${pressure}`,
       elements.map(({ drop }) => figure(drop, "pressure", units)),
     ),
-    number(
+    numbers(
       "of the",
       "rise",
       elements.map((one) => share(one.share)),
     ),
   ];
-  const [header = "", second = "", ...rows] = tableLines(columns);
-  // Names start at the edge, as under every other title.
-  return [paint("strong", header.slice(2)), second, ...rows];
+  return titledTable(columns, paint);
 }
 
 /** How clean the fuel is on its way. */
 export function cleanlinessTable({ cleanliness, protection }: LifeAnswer, units: UnitSystem, paint: Paint): string[] {
   if (cleanliness.length === 0) return [];
   const asked = protection === null ? [] : [{ place: "asked for", code: protection.code }];
-  const number = (name: string, unit: string, cells: string[]): Column => ({ name, unit, cells, align: "right" });
   const count = (at: 0 | 1 | 2) => cleanliness.map(({ counts }) => countText(counts[at]));
   const columns: Column[] = [
     { name: "Fuel on its way", unit: "", cells: [...cleanliness, ...asked].map(({ place }) => place), align: "left" },
-    number(
+    numbers(
       "code",
       "ISO 4406",
       [...cleanliness, ...asked].map(({ code }) => code),
     ),
-    number(
+    numbers(
       "solids",
       unitOf("solids", units).symbol,
       cleanliness.map(({ solids }) => figure(solids, "solids", units)),
     ),
-    number("4 µm(c)", "a mL", count(0)),
-    number("6 µm(c)", "a mL", count(1)),
-    number("14 µm(c)", "a mL", count(2)),
+    numbers("4 µm(c)", "a mL", count(0)),
+    numbers("6 µm(c)", "a mL", count(1)),
+    numbers("14 µm(c)", "a mL", count(2)),
   ];
-  const [header = "", second = "", ...rows] = tableLines(columns);
-  return [paint("strong", header.slice(2)), second, ...rows];
+  return titledTable(columns, paint);
 }
 
 function ratio(value: number): string {

@@ -1,3 +1,4 @@
+import type { Paint } from "../io/paint.js";
 import { left, right, WIDTH, widthOf } from "./wrap.js";
 
 /** A column: its name, its unit under it, and a cell for every row. */
@@ -25,4 +26,15 @@ export function tableLines(columns: readonly Column[]): string[] {
       });
       return `  ${cells.join(gap)}`.trimEnd();
     });
+}
+
+/** A column of figures. */
+export function numbers(name: string, unit: string, cells: readonly string[]): Column {
+  return { name, unit, cells, align: "right" };
+}
+
+/** A table whose first column is its title: the title starts at the edge, as every other does. */
+export function titledTable(columns: readonly Column[], paint: Paint): string[] {
+  const [header = "", ...rows] = tableLines(columns);
+  return [paint("strong", header.slice(2)), ...rows];
 }

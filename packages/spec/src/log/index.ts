@@ -2,6 +2,7 @@ export type { LogEntry, LogEvent } from "./LogEntry.js";
 export { logBounds, yardBounds } from "./logBounds.js";
 export type { LogColumn } from "./logForm.js";
 export { logLines, newLogHead } from "./logLines.js";
+export { logWith } from "./logWith.js";
 export { meterFault } from "./meterFault.js";
 export { type LogResult, readLog } from "./readLog.js";
 export { type LogNoteResult, readLogNote } from "./readLogNote.js";

@@ -14,3 +14,6 @@ export type {
 export type { FleetMachine, FleetOptions, KnownChange } from "./FleetMachine.js";
 export { fleet } from "./fleet.js";
 export { fleetCalendar } from "./fleetCalendar.js";
+export { fleetCsv } from "./fleetCsv.js";
+export { logRefusals } from "./logRefusals.js";
+export { barredByLog, MachinesOfFiles } from "./yardMachines.js";

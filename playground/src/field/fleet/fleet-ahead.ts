@@ -1,4 +1,11 @@
-import { type FleetAnswer, fleetCalendar, fleetLimitWords, namesWords, type UnitSystem } from "@thirstline/study";
+import {
+  type FleetAnswer,
+  fleetCalendar,
+  fleetCsv,
+  fleetLimitWords,
+  namesWords,
+  type UnitSystem,
+} from "@thirstline/study";
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
@@ -6,7 +13,6 @@ import { controlStyles } from "../../look/sheetStyles.js";
 import { saveFile } from "../../model/saveFile.js";
 import { fieldStyles } from "../fieldStyles.js";
 import { type DueDay, dueDays, monthWords, partRows } from "./dueDays.js";
-import { fleetCsv } from "./fleetCsv.js";
 
 /** Rows shown at first. */
 const SHOWN = 40;

@@ -1,6 +1,6 @@
 import { type Fault, type LogResult, readLog, readMachines, readShelf, type ShelfPart } from "@thirstline/spec";
 import type { System } from "@thirstline/spec/system";
-import type { FleetMachine } from "@thirstline/study";
+import { barredByLog, type FleetMachine, MachinesOfFiles } from "@thirstline/study";
 import { SystemReader } from "./SystemReader.js";
 import { LOG, MACHINES, SHELF, type YardFile } from "./YardFile.js";
 
@@ -27,13 +27,8 @@ export function readYard(files: readonly YardFile[], only?: string): Yard {
   const shelf = shelfBytes && readShelf(shelfBytes, { file: SHELF });
   const list = bytesOf(MACHINES);
   const { machines, faults } = list ? listed(list, files, only) : alone(files);
-  const unreadable = !log.sound && log.entries.length === 0;
-  const barred = (machine: FleetMachine): FleetMachine => {
-    const line = unreadable ? (log.faults[0]?.line ?? 1) : log.doubtful.get(machine.name);
-    return line === undefined ? machine : { ...machine, barred: { code: "log at fault", line } };
-  };
   return {
-    machines: machines.map(barred),
+    machines: machines.map((machine) => barredByLog(machine, log)),
     log,
     shelf: shelf?.rows ?? [],
     faults: [...log.faults, ...(shelf?.faults ?? []), ...faults],
@@ -59,25 +54,12 @@ function listed(list: Uint8Array, files: readonly YardFile[], only: string | und
   return { machines, faults: [...faults, ...[...told.values()].flat()] };
 }
 
-/** Every system file that lies beside the lists as a machine, last changed when the file says. */
+/** Every system file that lies beside the lists as a machine. */
 function alone(files: readonly YardFile[]): Machines {
   const told = new Map<string, readonly Fault[]>();
-  const twice: Fault[] = [];
-  const machines: FleetMachine[] = [];
-  for (const { path } of files.filter((file) => /^[^/]+\.(ya?ml|json)$/i.test(file.path))) {
-    const system = systems.read(path, files, told);
-    const name = system?.name ?? path;
-    if (machines.some((one) => one.name === name)) {
-      const message = `"${name}" is the name of a machine in another file already; give this one its own`;
-      twice.push({ file: path, line: 1, column: 1, path: "name", code: "same name", received: name, message });
-      machines.push({ name: path, file: path, system: null, stakes: null, changed: null });
-    } else machines.push({ name, file: path, system, stakes: null, changed: system && changedOf(system) });
-  }
-  return { machines, faults: [...[...told.values()].flat(), ...twice] };
-}
-
-/** The last change a file states; else the day its duty begins, with new elements. */
-function changedOf({ service, duty }: System): FleetMachine["changed"] {
-  if (service?.last) return service.last;
-  return duty?.starts === undefined ? null : { date: duty.starts };
+  const known = new MachinesOfFiles();
+  const twice = files
+    .filter(({ path }) => /^[^/]+\.(ya?ml|json)$/i.test(path))
+    .flatMap(({ path }) => known.add(path, systems.read(path, files, told), path) ?? []);
+  return { machines: known.machines, faults: [...[...told.values()].flat(), ...twice] };
 }

@@ -1,9 +1,9 @@
-import { logLines, newLogHead, readLog, readLogNote } from "@thirstline/spec";
+import { logLines, logWith, newLogHead, readLog, readLogNote } from "@thirstline/spec";
+import { logRefusals } from "@thirstline/study";
 import type { Asked, Told } from "../messages.js";
 import { noteText } from "./LogNote.js";
-import { logRefusals } from "./logRefusals.js";
 import { readYard } from "./readYard.js";
-import { LOG, type YardFile } from "./YardFile.js";
+import { LOG } from "./YardFile.js";
 
 /** The log with an entry after its last row, or why it cannot stand there. */
 export function workEntry({ files, on, note }: Extract<Asked, { kind: "entry" }>): Told {
@@ -31,17 +31,9 @@ export function workEntry({ files, on, note }: Extract<Asked, { kind: "entry" }>
   }
   const old = files.find(({ path }) => path === LOG)?.bytes ?? new Uint8Array();
   const written = lines.lines;
-  return { kind: "entry", log: withLines(old, begun ? written : [newLogHead, ...written]), written };
-}
-
-/** A log with lines after its last, which is ended first where it is not. */
-function withLines(old: Uint8Array, lines: readonly string[]): YardFile {
-  const last = old.at(-1);
-  const end = old.includes(13) ? "\r\n" : "\n";
-  const gap = last === undefined || last === 10 ? "" : end;
-  const more = new TextEncoder().encode(`${gap}${lines.map((line) => `${line}${end}`).join("")}`);
-  const bytes = new Uint8Array(old.length + more.length);
-  bytes.set(old);
-  bytes.set(more, old.length);
-  return { path: LOG, bytes };
+  return {
+    kind: "entry",
+    log: { path: LOG, bytes: logWith(old, begun ? written : [newLogHead, ...written]) },
+    written,
+  };
 }

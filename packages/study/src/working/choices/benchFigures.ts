@@ -1,5 +1,6 @@
 import type { System, SystemPart } from "@thirstline/spec/system";
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import * as formulas from "../formulas/bench.js";
 import { fuelDensity } from "../fuel/density.js";
 import { oneKelvin, temperature } from "../fuel/temperature.js";
@@ -17,14 +18,7 @@ const LENGTH = { unit: "m", kind: "length" } as const;
 /** Heads, relief, and how long a tank is to stand. */
 export function benchFigures(given: CardGiven): FigureMaker[] {
   const { system, answer } = given;
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: "At the bench",
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-  });
+  const figure = figuresIn("At the bench");
   const { settling, relief } = answer;
   const drop = { name: "size of the drops", unit: "m", kind: "particle size" } as const;
   return [

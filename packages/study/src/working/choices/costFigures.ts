@@ -1,4 +1,5 @@
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import * as formulas from "../formulas/yearCost.js";
 import type { Step } from "../Step.js";
 import { inWords, worked } from "../worked.js";
@@ -9,15 +10,7 @@ import type { SideGiven } from "./SideGiven.js";
 /** What a year of the elements at some places costs. */
 export function costFigures(given: SideGiven): FigureMaker[] {
   const { system, at, element, options, asked } = given;
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: "What a year costs",
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-    slow: true,
-  });
+  const figure = figuresIn("What a year costs", true);
   const changes = (): Step | null => {
     const [Y, t] = [figureStep(system, "year of duty"), figureStep(system, "change")];
     return Y && t && t.value > 0 ? worked(formulas.changesAYear, { Y, t }) : null;

@@ -1,4 +1,5 @@
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import { partDemand } from "../formulas/bench.js";
 import * as formulas from "../formulas/duty.js";
 import { yearOf } from "../life/yearSteps.js";
@@ -14,15 +15,7 @@ const WAY = { unit: "m", kind: "distance" } as const;
 export function nextFigures(given: CardGiven): FigureMaker[] {
   const { system, fitted, answer, temperature } = given;
   const { service } = system;
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: "After the change",
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-    slow: true,
-  });
+  const figure = figuresIn("After the change", true);
   const ratio = { name: "load over full load", unit: "1", kind: "ratio" } as const;
   const lowest = () => {
     const value = Math.min(1, ...(system.duty?.loads ?? []).map(({ load }) => load));

@@ -1,5 +1,6 @@
 import { temperaturesOf } from "../../choose/temperaturesOf.js";
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import * as formulas from "../formulas/choosing.js";
 import type { Step } from "../Step.js";
 import { asked, fromFile, fromSource, inWords, worked } from "../worked.js";
@@ -11,14 +12,7 @@ const GROUP = "The search";
 /** What the search was asked for, how much there was to search, and what it came to. */
 export function searchFigures(given: SizeGiven): FigureMaker[] {
   const { answer, file, options } = given;
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: GROUP,
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-  });
+  const figure = figuresIn(GROUP);
   const { rating } = answer.asked;
   const most = file.service?.atMost ?? file.service?.interval;
   const key = file.service?.atMost === undefined ? "interval" : "at most";

@@ -3,6 +3,7 @@ import { type Changeable, changedOf } from "../../card/changedOf.js";
 import { emptiedLines, isOpened } from "../../card/volumesOf.js";
 import { placesOf } from "../../choose/places.js";
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import * as formulas from "../formulas/bench.js";
 import type { Step } from "../Step.js";
 import { filePlace } from "../scene/filePlace.js";
@@ -15,14 +16,7 @@ const VOLUME = { unit: "m3", kind: "volume" } as const;
 export function volumeFigures(given: CardGiven): FigureMaker[] {
   const { system, answer } = given;
   const changed = changedOf(system, given.options.at ?? []);
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: "Fuel and air",
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-  });
+  const figure = figuresIn("Fuel and air");
   const lines = (): Step =>
     summed(
       emptiedLines(changed).map((line) => {

@@ -16,6 +16,7 @@ import type { Scene } from "../scene/Scene.js";
 import { feedPressure, vacuum } from "../supply/pressures.js";
 import { fromFile, inWords, worked } from "../worked.js";
 import type { FigureMaker } from "./FigureMaker.js";
+import { figuresIn } from "./figuresIn.js";
 import { lifeSpread } from "./lifeSpread.js";
 
 const LIFE = "How long the elements last";
@@ -24,15 +25,7 @@ const LIFE = "How long the elements last";
 export function lifeFigures(scene: Scene, asked: Asked): FigureMaker[] {
   const life = lifeScene(scene.at({ temperature: null, demand: null, at: null }));
   if (life === null) return [notWorked("year of duty"), notWorked("horizon")];
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: LIFE,
-    name,
-    slow: true,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-  });
+  const figure = figuresIn(LIFE, true);
   const end = () => endOfLife(life);
   const due = () => change(life);
   return [

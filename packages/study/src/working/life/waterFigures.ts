@@ -2,6 +2,7 @@ import type { SystemFilter } from "@thirstline/spec/system";
 import { filtersOf } from "../../life/filtersOf.js";
 import { waterOf } from "../../life/waterOf.js";
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import { filtersWithPlaces } from "../figures/filterAt.js";
 import * as soil from "../formulas/soil.js";
 import * as formulas from "../formulas/waterInFuel.js";
@@ -23,14 +24,7 @@ export function waterFigures(life: LifeScene): FigureMaker[] {
   const coldest = [...duty.seasons].sort((one, two) => one.temperature - two.temperature)[0];
   if (!answer || !coldest) return [];
   const own = life.scene.at({ temperature: coldest.temperature, demand: null, elements: "now" });
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: GROUP,
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-  });
+  const figure = figuresIn(GROUP);
   const { loads } = coldest.phase;
   const at = loads.map(({ share, demand }, place) => loadScene(own, place, share, demand));
   const f = () => ({ ...free(own), value: answer.free });

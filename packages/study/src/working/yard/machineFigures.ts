@@ -1,4 +1,5 @@
 import type { FigureMaker } from "../figures/FigureMaker.js";
+import { figuresIn } from "../figures/figuresIn.js";
 import * as days from "../formulas/yardDays.js";
 import type { Step } from "../Step.js";
 import { inWords, worked } from "../worked.js";
@@ -12,15 +13,7 @@ import { gaugeStep, type oldestFollowed } from "./restrictionSteps.js";
 /** Figures of one machine of a yard. */
 export function machineFigures(given: MachineGiven): FigureMaker[] {
   const { judged, entry, hours, distance } = given;
-  const figure = (name: string, make: () => Step | null): FigureMaker => ({
-    group: "When it is due",
-    name,
-    make: () => {
-      const step = make();
-      return step && { ...step, name };
-    },
-    slow: true,
-  });
+  const figure = figuresIn("When it is due", true);
   const limits = judged.elements.flatMap((element) => element.limits.map((limit) => ({ element, limit })));
   const due = (): Step | null => {
     const d = limits.flatMap(({ element, limit }) => daysTo(given, element, limit) ?? []);

@@ -1,4 +1,7 @@
-import { type FleetAnswer, type FleetEntry, fleetReasonWords, type UnitSystem, unitOf } from "@thirstline/study";
+import { csvCell } from "../say/csvCell.js";
+import { fleetReasonWords } from "../say/fleetReasonWords.js";
+import { type UnitSystem, unitOf } from "../say/units.js";
+import type { FleetAnswer, FleetEntry } from "./FleetAnswer.js";
 
 /** The list of a fleet as comma-separated values, a line for each machine, in the units shown. */
 export function fleetCsv({ entries }: FleetAnswer, units: UnitSystem): string {
@@ -26,15 +29,10 @@ function lineOf(entry: FleetEntry, units: UnitSystem): string {
     gauge === null ? "" : rounded(gauge.value / unitOf("vacuum", units).size),
     reasons.map(fleetReasonWords).join("; "),
   ];
-  return cells.map(cell).join(",");
+  return cells.map(csvCell).join(",");
 }
 
 /** Six digits: more than any input is known to. */
 function rounded(value: number): string {
   return String(Number(value.toPrecision(6)));
-}
-
-/** A text as a cell: in quotes when it holds what would end one. */
-function cell(text: string): string {
-  return /[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -1,11 +1,21 @@
 import { meterFault } from "@thirstline/spec";
 import type { LogEntry } from "@thirstline/spec/system";
-import { type FleetMachine, type FleetReason, fleet, fleetReasonWords } from "@thirstline/study";
+import { fleetReasonWords } from "../say/fleetReasonWords.js";
+import type { FleetReason } from "./FleetAnswer.js";
+import type { FleetMachine } from "./FleetMachine.js";
+import { fleet } from "./fleet.js";
 
 /** What makes a log say nothing of a machine. */
 const UNTRUSTED: ReadonlySet<FleetReason["code"]> = new Set(["log dated ahead", "no such element", "runs backwards"]);
 
-/** Why new entries of one machine cannot follow those a log has; none when they can. The command line's own rules. */
+/**
+ * Why new entries of one machine cannot follow those a log has: a meter that would run backwards or faster than time, an
+ * entry dated ahead, an element the machine does not have. None when they can; what was wrong before is not told again.
+ *
+ * @param old rows of the whole log
+ * @param entries new ones of this machine
+ * @param on today, as "2026-11-25"
+ */
 export function logRefusals(
   old: readonly LogEntry[],
   entries: readonly LogEntry[],
