@@ -1,5 +1,7 @@
-// Packs each published package and checks that what is in the pack can be imported, types and all, as its users would.
+// Packs each published package and checks that what is in the pack can be imported, types and all, and that it works in
+// an empty project.
 import { mkdirSync, readdirSync, rmSync } from "node:fs";
+import { installed } from "./installed.mjs";
 import { run } from "./run.mjs";
 
 const published = ["core", "spec", "study", "cli"];
@@ -17,5 +19,6 @@ for (const pack of packs) {
   good =
     (await run(`pack ${pack}`, `publint ${pack} --strict && attw ${pack} --profile esm-only`, { quiet: true })) && good;
 }
+if (good) good = await installed(packs);
 
 process.exitCode = good ? 0 : 1;

@@ -6,14 +6,15 @@ import { spawn } from "node:child_process";
  *
  * @param {string} name what the line calls it
  * @param {string} command
- * @param {{ show?: boolean, quiet?: boolean }} [options] show: pass its output on as it comes; quiet: no line for a success
+ * @param {{ show?: boolean, quiet?: boolean, cwd?: string }} [options] show: pass its output on as it comes; quiet: no
+ *   line for a success; cwd: the folder it runs in
  * @returns {Promise<boolean>} whether it succeeded
  */
-export function run(name, command, { show = false, quiet = false } = {}) {
+export function run(name, command, { show = false, quiet = false, cwd } = {}) {
   const begun = performance.now();
   return new Promise((resolve) => {
     const output = show ? "inherit" : "pipe";
-    const child = spawn(command, { shell: true, stdio: ["ignore", output, output] });
+    const child = spawn(command, { shell: true, cwd, stdio: ["ignore", output, output] });
     let written = "";
     for (const stream of [child.stdout, child.stderr]) {
       stream?.setEncoding("utf8").on("data", (text) => {
