@@ -29,17 +29,18 @@ export interface Site {
 /**
  * Serves the built page on a free port and starts a browser.
  *
+ * @param folder where the built page stands
  * @throws when the page has not been built
  * @example
  * const site = await openSite();
  * const { page, complaints } = await site.visit();
  */
-export async function openSite(): Promise<Site> {
-  if (!existsSync(`${built}/index.html`)) throw new Error('no built page: run "npm run build:page" first');
+export async function openSite(folder = built): Promise<Site> {
+  if (!existsSync(`${folder}/index.html`)) throw new Error('no built page: run "npm run build:page" first');
   const server = await preview({
     root: playground,
     logLevel: "silent",
-    build: { outDir: built },
+    build: { outDir: folder },
     preview: { host: "127.0.0.1", port: 0 },
   });
   const address = server.resolvedUrls?.local[0];

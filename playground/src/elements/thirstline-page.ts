@@ -36,6 +36,7 @@ export class ThirstlinePage extends LitElement {
   @state() private complete = false;
   private sheet!: Sheet;
   private keeping = 0;
+  private keeps = true;
   /** Shows workings beside the page; fetched when the first figure is opened. */
   private why: WhyController | null = null;
 
@@ -72,7 +73,7 @@ export class ThirstlinePage extends LitElement {
         ${this.notices()}
         <main>${view.show({ sheet, units, examples, place, marked: this.why?.marked ?? null })}</main>
       </div>
-      ${this.why?.panel(sheet.system, units, view !== sheetView)}
+      ${this.why?.panel(sheet.system, units, view.id)}
       ${this.onPaper()}
       <footer class=${outside}>${safetyWords.map((words) => html`<p>${words}</p>`)}</footer>`;
   }
@@ -99,8 +100,14 @@ export class ThirstlinePage extends LitElement {
     }
     this.sheet.addEventListener("changed", () => {
       this.requestUpdate();
-      clearTimeout(this.keeping);
-      this.keeping = window.setTimeout(() => keep(this.sheet.system), KEPT_AFTER);
+      // One that waits is not put off: to do that at every step of a slider would cost more than to keep now and then.
+      this.keeping ||= window.setTimeout(() => {
+        this.keeping = 0;
+        if (!keep(this.sheet.system) && this.keeps) {
+          this.keeps = false; // told once
+          this.notice = "This browser keeps nothing: save the file before you close the page.";
+        }
+      }, KEPT_AFTER);
     });
   }
 
@@ -128,7 +135,7 @@ export class ThirstlinePage extends LitElement {
     const [opener] = event.composedPath();
     const { WhyController } = await import("../working/rest-of-working.js");
     this.why ??= new WhyController(this);
-    await this.why.open(event.leaf, opener);
+    await this.why.open(event, opener, this.view.id);
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
@@ -179,7 +186,7 @@ export class ThirstlinePage extends LitElement {
     const { sheet } = this;
     return html`<button type="button" ?disabled=${!sheet.canUndo} @click=${() => sheet.step("undo")}>Undo</button>
       <button type="button" ?disabled=${!sheet.canRedo} @click=${() => sheet.step("redo")}>Redo</button>
-      <file-desk .system=${sheet.system}></file-desk>`;
+      <file-desk .system=${sheet.system} .examples=${this.examples}></file-desk>`;
   }
 
   private onPaper() {

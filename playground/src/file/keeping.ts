@@ -9,12 +9,13 @@ export interface Kept {
   readonly at: number;
 }
 
-/** Keeps what is on the sheet in this browser; where it keeps nothing, as in a private window, nothing is kept. */
-export function keep(system: System): void {
+/** Keeps what is on the sheet in this browser; false where it keeps nothing, being full or a private window. */
+export function keep(system: System): boolean {
   try {
     localStorage.setItem(KEY, JSON.stringify({ system, at: Date.now() } satisfies Kept));
+    return true;
   } catch {
-    // Full or refused: the sheet works without.
+    return false;
   }
 }
 
