@@ -29,6 +29,12 @@ MODELS = {
     "mgh17": lambda b, x: b[0] + b[1] * exp(-x * b[3]) + b[2] * exp(-x * b[4]),
     "thurber": thurber,
     "chwirut2": lambda b, x: exp(-b[0] * x) / (b[1] + b[2] * x),
+    "misra1c": lambda b, x: b[0] * (1 - (1 + 2 * b[1] * x) ** mpf("-0.5")),
+    "misra1d": lambda b, x: b[0] * b[1] * x / (1 + b[1] * x),
+    "rat42": lambda b, x: b[0] / (1 + exp(b[1] - b[2] * x)),
+    "rat43": lambda b, x: b[0] / (1 + exp(b[1] - b[2] * x)) ** (1 / b[3]),
+    "mgh10": lambda b, x: b[0] * exp(b[1] / (x + b[2])),
+    "norris": lambda b, x: b[0] + b[1] * x,
 }
 
 
@@ -58,20 +64,20 @@ def best(model, start, xs, ys):
 
 
 def figures(value, count=11):
-    return f"{float(mp.nstr(value, 20)):.{count - 1}E}" if value else "0"
+    return mp.nstr(value, count) if value else "0"
 
 
 def main():
-    certified = rows("certified")
+    certified = rows("certified") + rows("certified-linear")
     for problem in dict.fromkeys(row["problem"] for row in certified):
         own = [row for row in certified if row["problem"] == problem]
-        data = rows("misra1a" if problem == "misra1b" else problem)
+        data = rows("misra1a" if problem.startswith("misra1") else problem)
         xs, ys = [mpf(row["x"]) for row in data], [mpf(row["y"]) for row in data]
         found, deviations, total = best(MODELS[problem], [mpf(row["certified"]) for row in own], xs, ys)
         wrong = []
         for row, value, deviation in zip(own, found, deviations):
             for name, got in (("certified", value), ("deviation", deviation), ("sum", total)):
-                if mpf(figures(got)) != mpf(row[name]):
+                if mpf(figures(got, 15 if problem == "norris" else 11)) != mpf(row[name]):
                     wrong.append(f"{row['parameter']} {name}: stated {row[name]}, recomputed {mp.nstr(got, 13)}")
         print(problem, "agrees in every digit" if not wrong else wrong)
 

@@ -4,12 +4,13 @@ import { fileURLToPath } from "node:url";
 import { figure } from "./accuracyFigure.mjs";
 
 // Prints how well the library meets its published tables: `npm run accuracy` after the tests, which leave one file a table
-// in reports/accuracy. Another folder may be named as an argument; `--readme` also writes README's table, which holds the
-// tables that come from outside: what only checks arithmetic is left out there. `--page` writes the same figures, with where
-// they come from, for the page's formulas.
+// in reports/accuracy. Another folder may be named as an argument; `--readme` also writes README's table, a line a topic,
+// which holds the tables that come from outside: what only checks arithmetic is left out there. `--page` writes the same
+// figures for every table, with where they come from, for the page's formulas.
 
 /**
- * @typedef {{ name: string, kind: string, as: string, table: string, n: number, mean: number, p90: number, max: number }} Entry
+ * @typedef {{ name: string, kind: string, status: string, as: string, table: string, n: number, mean: number, p90: number,
+ *   max: number, errors: number[] }} Entry
  */
 
 const toReadme = process.argv.includes("--readme");
@@ -35,7 +36,7 @@ const lines = entries.map((entry) => [
   figure(entry.mean),
   figure(entry.p90),
   figure(entry.max),
-  entry.kind.replace(/ \(.*/s, ""),
+  kindOf(entry),
 ]);
 const widths = heads.map((head, at) => Math.max(head.length, ...lines.map((line) => line[at]?.length ?? 0)));
 const numbers = new Set([1, 3, 4, 5]);
@@ -43,10 +44,12 @@ const numbers = new Set([1, 3, 4, 5]);
 console.log(row(heads));
 console.log(widths.map((width) => "-".repeat(width)).join("  "));
 for (const line of lines) console.log(row(line));
-const figures = entries.reduce((sum, { n }) => sum + n, 0);
 console.log(
-  `\n${figures} figures checked in ${entries.length} measurements. In half steps, 1 is the rounding of the printed figure.`,
+  `\n${count(entries)} figures checked in ${entries.length} measurements. In half steps, 1 is the rounding of the printed figure.`,
 );
+
+console.log("\nWhere each comes from, and how sure that is:\n");
+for (const entry of entries) console.log(`${entry.name}: ${oneLine(entry.status)}. Source: ${sourceOf(entry)}`);
 
 if (toReadme) {
   const readme = fileURLToPath(new URL("../../README.md", import.meta.url));
@@ -55,14 +58,14 @@ if (toReadme) {
   if (!before?.endsWith(from) || after === undefined)
     throw new Error("README has lost the marks of its accuracy table");
   const outside = entries.filter(({ kind }) => !kind.startsWith("independent arithmetic"));
-  const cells = outside.map(
-    (entry) =>
-      `| ${entry.name} | ${entry.kind.replace(/ \(.*/s, "")} | ${entry.n} | ${figure(entry.max)} | ${entry.as} |`,
-  );
-  const table = ["| table | kind | figures | largest error | in |", "|---|---|---:|---:|---|", ...cells].join("\n");
+  const table = [
+    "| topic | errors | tables | figures | mean | 90 % | largest | in table |",
+    "|---|---|---:|---:|---:|---:|---:|---|",
+    ...topicsOf(outside).map(topicLine),
+  ].join("\n");
   writeFileSync(
     readme,
-    `${before}${table}\n\nA half step is half of the last printed digit: at most 1 is agreement as printed.\n${after}`,
+    `${before}${table}\n\n${outside.length} tables, ${count(outside)} figures. A half step is half of the last printed digit: at most 1 is\nagreement as printed. An absolute error is in the table's own unit.\n${after}`,
   );
 }
 
@@ -79,11 +82,63 @@ function row(cells) {
   return padded.join("  ").trimEnd();
 }
 
+/** @param {readonly Entry[]} some */
+function count(some) {
+  return some.reduce((sum, { n }) => sum + n, 0);
+}
+
+/** @param {Entry} entry */
+function kindOf({ kind }) {
+  return kind.replace(/ \(.*/s, "");
+}
+
+/**
+ * Where a table's figures come from, as its header has it.
+ *
+ * @param {Entry} entry
+ */
+function sourceOf({ table }) {
+  const text = readFileSync(fileURLToPath(new URL(`../../references/${table}`, import.meta.url)), "utf8");
+  return /^# source: (.*)$/m.exec(text)?.[1] ?? "";
+}
+
+/** @param {string} text a header line that may have been given in several */
+function oneLine(text) {
+  return text.replaceAll("\n", "; ");
+}
+
+/**
+ * Tables of one topic whose errors are counted alike. Absolute errors are each in a unit of their own, so such a table stands
+ * alone.
+ *
+ * @param {readonly Entry[]} some
+ */
+function topicsOf(some) {
+  /** @type {Map<string, Entry[]>} */
+  const topics = new Map();
+  for (const entry of some) {
+    const topic = entry.as === "absolute" ? entry.name : `${entry.name.split("/")[0]} ${entry.as}`;
+    topics.set(topic, [...(topics.get(topic) ?? []), entry]);
+  }
+  return [...topics.values()];
+}
+
+/** @param {Entry[]} tables of one topic */
+function topicLine(tables) {
+  const errors = tables.flatMap((entry) => entry.errors).sort((one, other) => one - other);
+  const mean = errors.reduce((sum, error) => sum + error, 0) / errors.length;
+  const worst = tables.reduce((one, other) => (other.max > one.max ? other : one));
+  const [topic, ...rest] = worst.name.split("/");
+  const ninth = errors[Math.ceil(0.9 * errors.length) - 1] ?? Number.NaN;
+  const cells = [topic, worst.as, tables.length, errors.length, figure(mean), figure(ninth), figure(worst.max)];
+  return `| ${cells.join(" | ")} | ${rest.join("/")} |`;
+}
+
 /** @param {readonly Entry[]} all what the page says of each table */
 function pageEntries(all) {
-  return all.map(({ name, kind, as, table, n, max }) => {
-    const text = readFileSync(fileURLToPath(new URL(`../../references/${table}`, import.meta.url)), "utf8");
-    const source = /^# source: (.*)$/m.exec(text)?.[1] ?? "";
-    return { name, kind: kind.replace(/ \(.*/s, ""), source, figures: n, largest: figure(max), as };
+  return all.map((entry) => {
+    const { name, status, as, n, mean, p90, max } = entry;
+    const errors = { mean: figure(mean), ninetyPercent: figure(p90), largest: figure(max), as };
+    return { name, kind: kindOf(entry), source: sourceOf(entry), status: oneLine(status), figures: n, ...errors };
   });
 }

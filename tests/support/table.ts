@@ -121,6 +121,8 @@ export interface Measured {
   /** The error that nine rows in ten do not exceed (nearest rank). */
   readonly p90: number;
   readonly max: number;
+  /** Every row's, rising: what several tables together are judged by. */
+  readonly errors: readonly number[];
   /** The row with the largest error, with what came and what was due: the message for a failing check. */
   readonly worst: string;
 }
@@ -156,6 +158,7 @@ export function measure(
     mean: results.reduce((sum, { error }) => sum + error, 0) / results.length,
     p90: ninth.error,
     max: last.error,
+    errors: sorted.map(({ error }) => error),
     worst: `${last.row}: got ${last.value}, expected ${last.due}, ${as} error ${last.error}`,
   };
 }

@@ -106,6 +106,7 @@ test("fuels have the published cloud and plugging points; B20's is the volume me
   const withPlugging = table.rows.filter((row) => row.has("cfpp_c"));
   const plugging = measure(withPlugging, (row) => celsius(fuelOf(row).coldFilterPluggingPoint), "cfpp_c", "half steps");
   report("fuels/cloud-points", table, error);
+  report("fuels/cloud-points plugging", table, plugging);
   expect(table.rows).toHaveLength(CEILING["cloud-points"].rows);
   expect(withPlugging).toHaveLength(2);
   expect(error.max, error.worst).toBeLessThanOrEqual(CEILING["cloud-points"].halfSteps);

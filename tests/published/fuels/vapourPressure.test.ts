@@ -103,6 +103,8 @@ test("petrolClasses are those of the standards, and petrolOfClass takes the high
   }));
   expect(table.rows).toHaveLength(CEILING["petrol-classes"].rows);
   expect(petrolClasses).toEqual(rows);
+  const highest = (row: Row) => (petrolClasses[table.rows.indexOf(row)]?.vapourPressure.to ?? Number.NaN) / 1e3;
+  report("fuels/petrol-classes", table, measure(table.rows, highest, "to_kpa"));
   for (const one of petrolClasses) {
     const law = petrolOfClass({ standard: one.standard, class: one.class }).vapourPressure;
     expect.soft(law).toEqual({ kind: "Reid", reid: one.vapourPressure.to, slope: 3 });

@@ -1,101 +1,107 @@
 import { describe, expect, test } from "vitest";
 import { fitLeastSquares } from "../../../packages/study/src/gauge/fit/fitLeastSquares.js";
-import { fitSeparable } from "../../../packages/study/src/gauge/fit/fitSeparable.js";
-import type { LeastSquaresFit } from "../../../packages/study/src/gauge/fit/LeastSquares.js";
-import { measure, readTable, report } from "../../support/table.js";
+import { measure, type Row, readTable, report } from "../../support/table.js";
+import { at, fitOf, type Problem, problems } from "./problems.js";
 
-// NIST's reference problems of nonlinear regression, from both start points of each. Where a model is a sum of columns times
-// parameters, the fitting path solves for those parameters outright and takes no start for them.
-
-type Model = (b: readonly number[], x: number) => number;
-const at = (b: readonly number[], place: number) => b[place] as number;
-
-interface Problem {
-  readonly data: string;
-  /** how many observations NIST prints */
-  readonly rows: number;
-  /** the whole model, for problems that are searched in all parameters */
-  readonly model?: Model;
-  /** columns of the linear parameters (in the order given), at the nonlinear ones */
-  readonly columns?: {
-    readonly linear: readonly number[];
-    readonly of: (others: readonly number[], x: number) => number[];
-  };
-}
-
-const problems: Readonly<Record<string, Problem>> = {
-  misra1a: { data: "misra1a", rows: 14, columns: { linear: [0], of: (b, x) => [-Math.expm1(-at(b, 0) * x)] } },
-  misra1b: { data: "misra1a", rows: 14, columns: { linear: [0], of: (b, x) => [1 - (1 + (at(b, 0) * x) / 2) ** -2] } },
-  danwood: { data: "danwood", rows: 6, model: (b, x) => at(b, 0) * x ** at(b, 1) },
-  boxbod: { data: "boxbod", rows: 6, columns: { linear: [0], of: (b, x) => [-Math.expm1(-at(b, 0) * x)] } },
-  mgh09: {
-    data: "mgh09",
-    rows: 11,
-    model: (b, x) => (at(b, 0) * (x * x + x * at(b, 1))) / (x * x + x * at(b, 2) + at(b, 3)),
-  },
-  mgh17: {
-    data: "mgh17",
-    rows: 33,
-    columns: { linear: [0, 1, 2], of: (b, x) => [1, Math.exp(-x * at(b, 0)), Math.exp(-x * at(b, 1))] },
-  },
-  thurber: {
-    data: "thurber",
-    rows: 37,
-    model: (b, x) =>
-      (at(b, 0) + at(b, 1) * x + at(b, 2) * x * x + at(b, 3) * x ** 3) /
-      (1 + at(b, 4) * x + at(b, 5) * x * x + at(b, 6) * x ** 3),
-  },
-  chwirut2: { data: "chwirut2", rows: 54, model: (b, x) => Math.exp(-at(b, 0) * x) / (at(b, 1) + at(b, 2) * x) },
-};
+// NIST's reference problems of regression, from both start points of each.
 
 const certified = readTable("regression/certified.csv");
 
-function fitOf({ data, rows, model, columns }: Problem, start: readonly number[]): LeastSquaresFit {
-  const table = readTable(`regression/${data}.csv`);
-  expect(table.rows).toHaveLength(rows);
-  const xs = table.rows.map((row) => row.number("x"));
-  const ys = table.rows.map((row) => row.number("y"));
-  if (columns) {
-    const others = start.filter((_, place) => !columns.linear.includes(place));
-    const columnsAt = (b: readonly number[]) => {
-      const found = xs.map((x) => columns.of(b, x));
-      return columns.linear.map((_, place) => found.map((row) => at(row, place)));
-    };
-    return fitSeparable({ columns: columnsAt, readings: ys, starts: [others] });
-  }
-  const whole = model as Model;
-  return fitLeastSquares({
-    misses: (b) => Float64Array.from(xs, (x, row) => whole(b, x) - at(ys, row)),
-    starts: [start],
-  });
-}
-
 test("the table of certified values is whole", () => {
-  expect(certified.rows).toHaveLength(27);
+  expect(certified.rows).toHaveLength(41);
   expect(new Set(certified.rows.map((row) => row.text("problem")))).toEqual(new Set(Object.keys(problems)));
 });
 
-describe.each(Object.keys(problems))("fitLeastSquares reproduces the certified values of %s", (name) => {
-  const rows = certified.rows.filter((row) => row.text("problem") === name);
+// Six significant figures are asked for; the ceilings are what the path reaches. MGH10, whose starts lie a hundredfold away
+// and whose parameters hang together to the eighth figure, is reached less closely.
+const CEILING = { parameter: 2e-9, deviation: 2e-7, sum: 2e-10, mgh10: { parameter: 1.3e-8, deviation: 3e-8 } };
 
-  test.each(["start_1", "start_2"])("from %s, to 6 figures and more", (start) => {
-    const fit = fitOf(
-      problems[name] as Problem,
-      rows.map((row) => row.number(start)),
-    );
-    const variance = fit.sum / fit.freedom;
-    const place = (row: (typeof rows)[number]) => Number(row.text("parameter").slice(1)) - 1;
-    const parameter = measure(rows, (row) => at(fit.parameters, place(row)), "certified");
-    const deviation = measure(
-      rows,
-      (row) => Math.sqrt(variance * at(fit.covariance[place(row)] ?? [], place(row))),
-      "deviation",
-    );
-    const sum = measure(rows, () => fit.sum, "sum");
-    report(`gauge/${name} ${start}`, certified, parameter);
-    // Six significant figures are asked for; the ceilings are what the path reaches.
-    expect(parameter.max, parameter.worst).toBeLessThan(2e-9);
-    expect(deviation.max, deviation.worst).toBeLessThan(2e-7);
-    expect(sum.max, sum.worst).toBeLessThan(2e-10);
+const ceilingOf = (name: string) => (name === "mgh10" ? { ...CEILING, ...CEILING.mgh10 } : CEILING);
+
+const starts = ["start_1", "start_2"] as const;
+type Start = (typeof starts)[number];
+
+/** How near a problem's certified values a fit from a start comes. */
+const missOf = memo((name: string, start: Start) => {
+  const rows = certified.rows.filter((row) => row.text("problem") === name);
+  const fit = fitOf(
+    problems[name] as Problem,
+    rows.map((row) => row.number(start)),
+  );
+  const variance = fit.sum / fit.freedom;
+  const place = (row: Row) => Number(row.text("parameter").slice(1)) - 1;
+  const found = {
+    parameter: (row: Row) => at(fit.parameters, place(row)),
+    deviation: (row: Row) => Math.sqrt(variance * at(fit.covariance[place(row)] ?? [], place(row))),
+    sum: () => fit.sum,
+  };
+  return {
+    found,
+    parameter: measure(rows, found.parameter, "certified"),
+    deviation: measure(rows, found.deviation, "deviation"),
+    sum: measure(rows, found.sum, "sum"),
+  };
+});
+
+// The first eight problems report each start, the later ones the worse of both.
+const reportsBoth = new Set(["misra1a", "misra1b", "danwood", "boxbod", "mgh09", "mgh17", "thurber", "chwirut2"]);
+
+describe.each(Object.keys(problems))("fitLeastSquares reproduces the certified values of %s", (name) => {
+  test.each(starts)("from %s, to 6 figures and more", (start) => {
+    const { parameter, deviation, sum } = missOf(name, start);
+    if (reportsBoth.has(name)) report(`gauge/${name} ${start}`, certified, parameter);
+    const ceiling = ceilingOf(name);
+    expect(parameter.max, parameter.worst).toBeLessThan(ceiling.parameter);
+    expect(deviation.max, deviation.worst).toBeLessThan(ceiling.deviation);
+    expect(sum.max, sum.worst).toBeLessThan(ceiling.sum);
   });
 });
+
+const later = Object.keys(problems).filter((name) => !reportsBoth.has(name));
+
+test.each(later)("of %s the worse start is the one reported", (name) => {
+  const [first, second] = starts.map((start) => missOf(name, start).parameter);
+  if (!first || !second) throw new Error("two starts are certified");
+  const worse = first.max > second.max ? first : second;
+  report(`gauge/${name}`, certified, worse);
+  expect(worse.max, worse.worst).toBeLessThan(ceilingOf(name).parameter);
+});
+
+test.each([
+  ["deviation", "deviations of parameters", CEILING.deviation],
+  ["sum", "sums of squares", CEILING.sum],
+] as const)(
+  "fitLeastSquares gives the certified %s of every problem, from its second start",
+  (column, words, ceiling) => {
+    const got = (row: Row) => missOf(row.text("problem"), "start_2").found[column](row);
+    const error = measure(certified.rows, got, column);
+    report(`gauge/${words}`, certified, error);
+    expect(error.max, error.worst).toBeLessThan(ceiling);
+  },
+);
+
+test("fitLeastSquares gives the certified straight line of norris", () => {
+  const [line, data] = [readTable("regression/certified-linear.csv"), readTable("regression/norris.csv")];
+  const fit = fitLeastSquares({
+    misses: (b) => Float64Array.from(data.rows, (row) => at(b, 0) + at(b, 1) * row.number("x") - row.number("y")),
+    starts: [[1, 1]],
+  });
+  const place = (row: Row) => Number(row.text("parameter").slice(1)) - 1;
+  const error = measure(line.rows, (row) => at(fit.parameters, place(row)), "certified");
+  report("gauge/norris", line, error);
+  expect([line.rows.length, data.rows.length]).toEqual([2, 36]);
+  expect(error.max, error.worst).toBeLessThan(5.2e-9);
+  expect(fit.sum / (line.rows[0]?.number("sum") ?? 0)).toBeCloseTo(1, 10);
+});
+
+/** Each answer worked out once. */
+function memo<Found>(work: (name: string, start: Start) => Found): (name: string, start: Start) => Found {
+  const kept = new Map<string, Found>();
+  return (name, start) => {
+    const known = kept.get(`${name} ${start}`);
+    if (known !== undefined) return known;
+    const found = work(name, start);
+    kept.set(`${name} ${start}`, found);
+    return found;
+  };
+}
