@@ -1,5 +1,5 @@
 import type { CatalogueElement, System } from "@thirstline/spec/system";
-import { asFitted, fittedFrom, type SwapOptions, swap, swapReasonText, swapSentence } from "@thirstline/study";
+import { asFitted, fittedFrom, plain, type SwapOptions, swap, swapReasonWords, swapSentence } from "@thirstline/study";
 import { describe, expect, test } from "vitest";
 import { demoElements, demoSystem } from "./arrangements.js";
 
@@ -14,7 +14,7 @@ const quick: SwapOptions = { fitted, draws: 20 };
 const codes = (answer: ReturnType<typeof swap>) => answer.reasons.map(({ weight, code }) => `${weight}: ${code}`);
 const ofCode = (answer: ReturnType<typeof swap>, code: string) => {
   const found = answer.reasons.find((reason) => reason.code === code);
-  return found ? swapReasonText(found, answer, "metric") : "";
+  return found ? plain(swapReasonWords(found, answer, "metric")) : "";
 };
 
 describe("swap on the ferry", () => {
@@ -24,7 +24,7 @@ describe("swap on the ferry", () => {
     expect(answer.broken).toEqual(["vacuum at change", "feed pressure"]);
     const { starves } = answer.changed;
     if (starves.code !== "below") throw new Error(starves.code);
-    expect(swapSentence(answer, "metric")).toMatch(/^No: .*the engine starves below -1\.\d °C\.$/);
+    expect(plain(swapSentence(answer, "metric"))).toMatch(/^No: .*the engine starves below -1\.\d °C\.$/);
     // Either side of that temperature the whole check says so.
     const on = (kelvin: number) => swap(heron, { at, with: same }, { ...quick, draws: 0, temperatures: [kelvin] });
     expect(on(starves.temperature + 0.01).changed.cold.verdict).not.toBe("starves");

@@ -32,6 +32,7 @@ import { swapJson } from "../../../packages/cli/src/json/swapJson.js";
 import { demoElements } from "../choose/arrangements.js";
 import { answerLeaves } from "./answerLeaves.js";
 import { faultsOf, tally } from "./faultsOf.js";
+import { filtersIn } from "./filtersIn.js";
 import { LONG, sampled } from "./sampled.js";
 import { systemsIn } from "./systems.js";
 
@@ -46,14 +47,6 @@ function faults(choice: Choice, json: object, kindOf?: Parameters<typeof sampled
     leafOf: (path) => leafAt(choice.question, json, path),
     workingOf: (leaf) => choiceWorking(choice, leaf),
   });
-}
-
-/** Places of a system that have filters, in the order the fuel meets them. */
-function filtersIn(value: unknown): string[] {
-  if (typeof value !== "object" || value === null) return [];
-  const part = value as { readonly part?: string; readonly name?: string };
-  if (part.part === "filter") return [String(part.name)];
-  return Object.values(value).flatMap(filtersIn);
 }
 
 afterAll(() => {

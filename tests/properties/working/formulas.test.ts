@@ -9,6 +9,15 @@ const SINGLE: Readonly<Record<string, readonly string[]>> = {
   "chance-error": ["m"],
   "cost-share": ["d"],
   "freed-air": ["p_a", "V"],
+  "gauge-free-readings": ["n", "k"],
+  "gauge-held-miss": ["k", "m"],
+  "gauge-load-rate": ["s", "T", "t"],
+  "gauge-more-by-cold": ["r", "B", "T"],
+  "gauge-more-by-fall": ["s", "T", "b"],
+  "gauge-ratio-at-limit": ["r", "f", "a", "b", "s"],
+  "gauge-slope-step": ["r"],
+  "gauge-soil-then": ["a", "q", "t"],
+  "gauge-time-left": ["t", "l", "a", "k", "s"],
   "moved-with-slip": ["p"],
   "pulse-flow": ["V"],
   "parts-to-order": ["n", "h"],
@@ -36,6 +45,13 @@ test("there are formulas on every topic, and no two share a name for links", () 
   for (const { topic, formulas: own } of formulaTopics) expect(own.length, topic).toBeGreaterThan(0);
   const ids = formulas.map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);
+});
+
+test("formulas of a topic stand by name, whatever order a bundle gives its modules", () => {
+  for (const { topic, formulas: own } of formulaTopics) {
+    const names = own.map(({ name, id }) => `${name} ${id}`);
+    expect(names, topic).toEqual([...names].sort());
+  }
 });
 
 test("no formula is without a source, a range, an accuracy and the meaning of its letters", () => {

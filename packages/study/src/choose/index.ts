@@ -1,8 +1,8 @@
 export { isGround } from "../check/ground.js";
 export { moneyText } from "../say/chooseMoney.js";
-export { remediesText, remedySentence, remedyText } from "../say/chooseRemedy.js";
-export { sizeFailureText, sizeReasonText, sizeSentence, stagesText } from "../say/chooseSize.js";
-export { belowText, swapReasonText, swapSentence } from "../say/chooseSwap.js";
+export { remediesWords, remedySentence } from "../say/chooseRemedy.js";
+export { sizeFailureText, sizeReasonWords, sizeSentence, stagesText } from "../say/chooseSize.js";
+export { swapReasonWords, swapSentence } from "../say/chooseSwap.js";
 export { type SwapRow, swapRows } from "../say/swapRows.js";
 export { applyRemedy } from "./applyRemedy.js";
 export type { AskedRating } from "./betaAt.js";

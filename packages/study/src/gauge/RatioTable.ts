@@ -16,6 +16,12 @@ export function demandWeights(demand: number): DemandWeights {
   ];
 }
 
+/** Figures of a table at one of its resistances, one at each of its demands. */
+export interface TableEnd {
+  readonly ratio: number;
+  readonly figures: readonly number[];
+}
+
 /** A figure known by the model at a few demands and resistances, so that a fit can ask for it a hundred thousand times. */
 export class RatioTable {
   /** at each resistance the figures at all demands, one after another */
@@ -34,8 +40,7 @@ export class RatioTable {
   /** The same with the demand's weights worked out beforehand, since all readings of a run share them. */
   weighted([low, middle, high]: DemandWeights, ratio: number): number {
     const { figures } = this;
-    let place = 0;
-    while (place < RATIOS.length - 2 && ratio > (RATIOS[place + 1] as number)) place++;
+    const place = placeOf(ratio);
     const from = RATIOS[place] as number;
     const part = (ratio - from) / ((RATIOS[place + 1] as number) - from);
     const at = 3 * place;
@@ -46,12 +51,32 @@ export class RatioTable {
     return left + part * (right - left);
   }
 
+  /** The resistances a figure lies between, with the figures at all demands there. */
+  around(ratio: number): readonly [TableEnd, TableEnd] {
+    const place = placeOf(ratio);
+    const end = (at: number): TableEnd => ({
+      ratio: RATIOS[at] as number,
+      figures: [...this.figures.subarray(3 * at, 3 * at + 3)],
+    });
+    return [end(place), end(place + 1)];
+  }
+
   /** How fast the figure grows with resistance. */
   slope(demand: number, ratio: number): number {
     const step = 0.1 * Math.max(1, ratio - 1);
     return (this.at(demand, ratio + step) - this.at(demand, ratio)) / step;
   }
 }
+
+/** Where in the table the stretch begins that a resistance lies in. */
+function placeOf(ratio: number): number {
+  let place = 0;
+  while (place < RATIOS.length - 2 && ratio > (RATIOS[place + 1] as number)) place++;
+  return place;
+}
+
+/** The demands of `RatioTable`, over the noted one. */
+export const tableDemands: readonly number[] = DEMANDS;
 
 /** The resistances of `RatioTable`, for what is worked out at each of them besides. */
 export const tableRatios: readonly number[] = RATIOS;

@@ -21,6 +21,8 @@ export interface SideFit {
 
 /** Soil's part of the readings. */
 export interface SoilFit {
+  /** the readings it is fitted to */
+  readonly weighed: Weighed;
   readonly laws: readonly Weighted[];
   readonly trend: boolean;
   readonly best: Fitted;
@@ -51,5 +53,12 @@ function soilFit(weighed: Weighed, fits: readonly Fitted[], seed: number): SoilF
   if (!first) return null;
   const draws = averaged(weighed, laws, seed);
   const now = weighed.run.instants.at(-1)?.time ?? 0;
-  return { laws, trend, best: first.fitted, draws, ratio: intervalOf(draws, ({ state }) => state.ratioAt(now)) };
+  return {
+    weighed,
+    laws,
+    trend,
+    best: first.fitted,
+    draws,
+    ratio: intervalOf(draws, ({ state }) => state.ratioAt(now)),
+  };
 }

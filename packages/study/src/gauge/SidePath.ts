@@ -11,6 +11,8 @@ export interface SidePath {
   readonly by: "life" | "equal soil";
   /** resistance over clean of every element when that of the lead is `ratio` */
   readonly at: (ratio: number) => ReadonlyMap<string, number>;
+  /** how each element fills; null where all are taken to grow alike */
+  readonly growing: readonly Growing[] | null;
 }
 
 /**
@@ -30,13 +32,20 @@ export function sidePath(
   const growing = facts === null ? null : growingOf(names, facts, stated);
   const [first = ""] = names;
   if (growing === null) {
-    return { names, lead: first, by: "equal soil", at: (ratio) => new Map(names.map((name) => [name, ratio])) };
+    return {
+      names,
+      lead: first,
+      by: "equal soil",
+      growing,
+      at: (ratio) => new Map(names.map((name) => [name, ratio])),
+    };
   }
   const lead = growing.reduce((soonest, one) => (timeTo(4, one) < timeTo(4, soonest) ? one : soonest));
   return {
     names,
     lead: lead.name,
     by: "life",
+    growing,
     at: (ratio) => {
       const time = timeTo(ratio, lead);
       return new Map(growing.map((one) => [one.name, one === lead ? ratio : ratioAfter(time, one)]));
@@ -46,10 +55,11 @@ export function sidePath(
 
 type Law = NonNullable<LifeFacts["elements"]["elements"][number]["law"]>;
 
-interface Growing {
+/** How an element of a side fills. */
+export interface Growing {
   readonly name: string;
   readonly law: Law;
-  /** kg/s */
+  /** kg in a year of duty, all clean */
   readonly rate: number;
   /** kg, at the start */
   readonly soil: number;

@@ -1,5 +1,5 @@
 import { drawsOfFit } from "./drawsOfFit.js";
-import type { Weighed } from "./fitAll.js";
+import type { Fitted, Weighed } from "./fitAll.js";
 import type { Interval } from "./GaugeAnswer.js";
 import type { Weighted } from "./lawWeights.js";
 import { type Counted, quantileOf } from "./quantileOf.js";
@@ -7,10 +7,12 @@ import type { RunState } from "./runModel.js";
 import { flat, type Shape } from "./shapes.js";
 
 /** Laws that weigh less are left out: they move no end of an interval that anybody reads. */
-const LEAST = 0.01;
+export const LEAST = 0.01;
 
 /** Draws of the state of a run over all laws, by their weights. */
 export interface Averaged {
+  readonly fitted: Fitted;
+  readonly parameters: readonly number[];
   readonly state: RunState;
   readonly shape: Shape;
   readonly weight: number;
@@ -24,6 +26,8 @@ export function averaged(weighed: Weighed, laws: readonly Weighted[], seed: numb
   const likely = laws.filter(({ weight }) => weight >= LEAST);
   return likely.flatMap(({ fitted, weight }) =>
     drawsOfFit(weighed, fitted, seed).map((draw) => ({
+      fitted,
+      parameters: draw.parameters,
       state: fitted.model.stateAt(draw.parameters),
       shape: fitted.model.shape,
       weight: weight * draw.weight,

@@ -7,14 +7,10 @@ import type { SideFit } from "./SideFit.js";
 
 /** Each element of a side as its gauge has it now; its drop at full demand where the limit is judged, tanks low. */
 export function elementsNow(facts: GaugeFacts, side: GaugeSide, { soil }: SideFit): GaugeElement[] {
-  const { built, points, limits, limited, terminals } = facts;
+  const { built } = facts;
   const path = facts[side];
   const { demand } = soil.best.model.stateAt(soil.best.fit.parameters);
-  const judged = limited && points.length > 0 ? points : [];
-  const met =
-    judged.length === 0
-      ? null
-      : new LimitMap({ built, limits, points: judged, terminals, restrictions: path.at }).at(demand);
+  const met = roomMap(facts, side)?.at(demand) ?? null;
   const fuel = fuelState(built.fuel, { temperature: met?.temperature ?? built.temperature });
   const model = new SupplyModel(supplyOf(built), { fuel, passage: "smooth", end: "middle" });
   const { burn, return: back } = built.demand(fuel);
@@ -40,4 +36,13 @@ export function elementsNow(facts: GaugeFacts, side: GaugeSide, { soil }: SideFi
       roomUsed: full === null ? null : room > 0 ? (drop - dropClean) / room : 1,
     };
   });
+}
+
+/** Where the first limit is met with nothing but this side's elements filling; null without a limit or a place to judge. */
+export function roomMap(
+  { built, points, limits, limited, terminals, ...paths }: GaugeFacts,
+  side: GaugeSide,
+): LimitMap | null {
+  if (!limited || points.length === 0) return null;
+  return new LimitMap({ built, limits, points, terminals, restrictions: paths[side].at });
 }

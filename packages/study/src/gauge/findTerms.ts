@@ -14,9 +14,25 @@ const UNLIKELY = 25;
 /** Fuel must have been so much colder at times, K, before cold can be told from anything else. */
 const COLDER = 6;
 
+/** Why a term was taken for more than scatter. */
+export interface Evidence {
+  /** deviance before, and with the term */
+  readonly before: number;
+  readonly after: number;
+  /** what had to be won, and by what: places looked at, the chance allowed of all of them, degrees of freedom */
+  readonly needed: number;
+  readonly places: number;
+  readonly chance: number;
+  readonly free: number;
+  /** deviations that so small a chance lies beyond */
+  readonly deviations: number;
+}
+
 /** A run with what soil does not explain. */
 export interface Explained {
   readonly terms: readonly Term[];
+  /** of each term, as it was found */
+  readonly evidence: readonly Evidence[];
   /** every law with these terms, the best first */
   readonly fits: readonly Fitted[];
   /** every law without them */
@@ -31,15 +47,17 @@ export interface Explained {
  */
 export function findTerms(weighed: Weighed, side: GaugeSide): Explained {
   let terms: readonly Term[] = [];
+  let evidence: readonly Evidence[] = [];
   const soil = ordered(fitAll(weighed));
   let fits: readonly Fitted[] = soil;
   while (terms.length < MOST && weighed.sigmas.length >= 4) {
     const better = nextTerm(weighed, side, terms, fits);
     if (better === null) break;
     terms = better.terms;
+    evidence = [...evidence, better.evidence];
     fits = better.fits;
   }
-  return { terms, fits, soil };
+  return { terms, evidence, fits, soil };
 }
 
 function ordered(fits: readonly Fitted[]): Fitted[] {
@@ -56,7 +74,7 @@ function nextTerm(
   side: GaugeSide,
   terms: readonly Term[],
   fits: readonly Fitted[],
-): Omit<Explained, "soil"> | null {
+): (Pick<Explained, "terms" | "fits"> & { readonly evidence: Evidence }) | null {
   const best = fits[0];
   if (!best) return null;
   const candidates = candidatesOf(weighed, side, terms);
@@ -77,21 +95,30 @@ function nextTerm(
     tried.add(term);
     const sizes = fitted.fit.parameters.slice(-terms.length || fitted.fit.parameters.length);
     const again = fitOne(weighed, fitted.model.shape, [...terms, term], [...sizes, size]);
-    if (!again || best.deviance - again.deviance < needed(weighed, again, term, candidates.length)) continue;
+    if (!again) continue;
+    const need = needed(weighed, again, term, candidates.length);
+    if (best.deviance - again.deviance < need.needed) continue;
+    const evidence = { before: best.deviance, after: again.deviance, ...need };
     const grown = [...terms, term];
     const among = fits.filter(({ model, score }) => model.shape === flat || score < best.score + UNLIKELY);
     const shapes = among.map(({ model }) => model.shape);
-    return { terms: grown, fits: ordered(fitAll(weighed, grown, again.fit.parameters.slice(-grown.length), shapes)) };
+    return {
+      terms: grown,
+      evidence,
+      fits: ordered(fitAll(weighed, grown, again.fit.parameters.slice(-grown.length), shapes)),
+    };
   }
   return null;
 }
 
 /** How much a term must win of the deviance before it is taken for more than scatter. */
-function needed({ sigmas, prior }: Weighed, { model }: Fitted, { kind }: Term, places: number): number {
+function needed({ sigmas, prior }: Weighed, { model }: Fitted, { kind }: Term, all: number) {
   const free = Math.max(1, sigmas.length + prior.weight - model.growing - model.terms.length);
-  const chance = kind !== "cold" && kind !== "fall" ? CHANCE.searched / places : CHANCE.single;
-  const deviations = studentQuantile(1 - chance / 2, free);
-  return (sigmas.length + prior.weight) * Math.log1p(deviations ** 2 / free);
+  const isSearched = kind !== "cold" && kind !== "fall";
+  const [chance, places] = isSearched ? [CHANCE.searched, all] : [CHANCE.single, 1];
+  const deviations = studentQuantile(1 - chance / places / 2, free);
+  const needed = (sigmas.length + prior.weight) * Math.log1p(deviations ** 2 / free);
+  return { needed, places, chance, free, deviations };
 }
 
 function candidatesOf({ run }: Weighed, side: GaugeSide, terms: readonly Term[]): Term[] {

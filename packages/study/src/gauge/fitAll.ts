@@ -75,9 +75,14 @@ export function devianceOf({ sigmas, prior }: Weighed, sum: number, [demand = 0,
  * @see C. M. Hurvich and C.-L. Tsai, Biometrika 76 (1989) 297
  */
 function correction({ sigmas, prior }: Weighed, { shape, growing, terms }: RunModel): number | null {
-  const constants = growing + (shape.mix === null ? 0 : 1) + terms.length;
+  const constants = constantsOf({ shape, growing, terms });
   const left = sigmas.length + prior.weight - constants - 1;
   return left > 0 && sigmas.length >= growing ? 2 * constants + (2 * constants * (constants + 1)) / left : null;
+}
+
+/** Constants that Akaike's criterion counts. */
+export function constantsOf({ shape, growing, terms }: Pick<RunModel, "shape" | "growing" | "terms">): number {
+  return growing + (shape.mix === null ? 0 : 1) + terms.length;
 }
 
 /** Starts from a straight line through what each reading would mean by itself. */

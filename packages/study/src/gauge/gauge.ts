@@ -1,12 +1,9 @@
 import type { GaugeReading, System } from "@thirstline/spec/system";
-import { findingsOf, outliersOf } from "./findingsOf.js";
-import type { Finding, GaugeAnswer, GaugeOptions, GaugeReason } from "./GaugeAnswer.js";
+import type { GaugeAnswer, GaugeOptions, GaugeReason } from "./GaugeAnswer.js";
 import { gaugeCautions } from "./gaugeCautions.js";
-import { type GaugeFacts, gaugeFacts } from "./gaugeFacts.js";
-import type { Run } from "./Instant.js";
-import { type GaugeSide, instantsOf } from "./instantsOf.js";
-import { counted, FEWEST, leftsOf, soonest } from "./leftsOf.js";
-import { type SideFit, sideFit } from "./SideFit.js";
+import { gaugeFits } from "./gaugeFits.js";
+import { soonest } from "./leftsOf.js";
+import { outliersOf } from "./outliersOf.js";
 import { sideAnswer } from "./sideAnswer.js";
 
 /**
@@ -29,23 +26,10 @@ import { sideAnswer } from "./sideAnswer.js";
  * gauge(system, readings).left?.middle // s
  */
 export function gauge(system: System, readings: readonly GaugeReading[], options: GaugeOptions = {}): GaugeAnswer {
-  const facts = gaugeFacts(system, readings, options);
-  if ("code" in facts) return unknown(system, readings, [facts]);
-  if (facts.suction.names.length + facts.delivery.names.length === 0)
-    return unknown(system, readings, [{ code: "no filter" }]);
-  if (facts.shut) return unknown(system, readings, [{ code: "shut" }]);
-  const seed = options.seed ?? 1;
-  const suction = fitOf("suction", facts, () => new Map(), seed);
-  const delivery = fitOf("delivery", facts, suctionAt(facts, suction), seed);
-  if (!suction && !delivery) return unknown(system, readings, [{ code: "no readings", side: "suction" }]);
-  const findings = findingsOf(suction, delivery).filter(
-    (one) => one.code !== "loading" || counted(one.side === "suction" ? suction : delivery) >= FEWEST,
-  );
-  const settled = {
-    suction: afterJump("suction", suction, findings, seed),
-    delivery: afterJump("delivery", delivery, findings, seed),
-  };
-  const lefts = leftsOf(facts, settled, findings);
+  const fits = gaugeFits(system, readings, options);
+  if ("code" in fits) return unknown(system, readings, [fits]);
+  const { facts, suction, delivery, settled, lefts } = fits;
+  const findings = fits.shown.map(({ finding }) => finding);
   const left = soonest(lefts.map(({ all }) => all));
   const without = soonest(lefts.map(({ without: one }) => one));
   const known = left && "middle" in left ? left : null;
@@ -64,45 +48,6 @@ export function gauge(system: System, readings: readonly GaugeReading[], options
     leftWithout: known && without && "middle" in without ? without : null,
     readings: { all: readings.length, used: facts.run.readings.length },
   };
-}
-
-function fitOf(
-  side: GaugeSide,
-  facts: GaugeFacts,
-  others: (time: number) => ReadonlyMap<string, number>,
-  seed: number,
-): SideFit | null {
-  const path = facts[side];
-  if (path.names.length === 0) return null;
-  const { built, gaugeError, run } = facts;
-  const instants = instantsOf(side, run.readings, { built, path, others, gaugeError });
-  return sideFit(side, { instants, start: startOf(side, facts) }, facts.zero[side], facts.weight, seed);
-}
-
-/** Soil that the file states of the side before the pump says nothing of the other. */
-function startOf(side: GaugeSide, { run, delivery }: GaugeFacts): Run["start"] {
-  const { start } = run;
-  return side === "delivery" && start.known && start.by === "stated"
-    ? { ...start, ratio: delivery.at(1).get(delivery.lead) ?? 1 }
-    : start;
-}
-
-/** The elements before the pump at a running time, s, as their gauge has them; clean, or as the file states, without one. */
-function suctionAt({ suction, run }: GaugeFacts, fit: SideFit | null): (time: number) => ReadonlyMap<string, number> {
-  if (!fit) return () => suction.at(run.start.known ? run.start.ratio : 1);
-  const { best } = fit.soil;
-  const state = best.model.stateAt(best.fit.parameters);
-  return (time) => suction.at(state.ratioAt(time));
-}
-
-/** After a jump only what was read since counts, and nothing is known of the soil it began with. */
-function afterJump(side: GaugeSide, fit: SideFit | null, findings: readonly Finding[], seed: number): SideFit | null {
-  const jump = findings.findLast((one) => one.code === "jump" && one.side === side);
-  if (!fit || jump?.code !== "jump") return fit;
-  const { run, zeroSpread } = fit.weighed;
-  const from = run.instants.findIndex(({ reading }) => reading.row === jump.from.row);
-  const rest: Run = { instants: run.instants.slice(from), start: { known: false } };
-  return sideFit(side, rest, zeroSpread, fit.weighed.prior.weight, seed) ?? fit;
 }
 
 function unknown(system: System, readings: readonly GaugeReading[], reasons: readonly GaugeReason[]): GaugeAnswer {

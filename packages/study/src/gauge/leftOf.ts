@@ -2,7 +2,7 @@ import type { Limits } from "@thirstline/core";
 import type { Built } from "@thirstline/spec/system";
 import { intervalOf, timeAtRatio } from "./averaged.js";
 import type { GaugeReason, HoursLeft } from "./GaugeAnswer.js";
-import { LimitMap, type LimitPoint } from "./LimitMap.js";
+import { type LimitFacts, LimitMap, type LimitPoint } from "./LimitMap.js";
 import type { SideFit, SoilFit } from "./SideFit.js";
 import type { SidePath } from "./SidePath.js";
 
@@ -40,16 +40,11 @@ const WIDE = 3;
  * Elements of the other side fill meanwhile as their own best law says.
  */
 export function leftOf({ path, fit }: FittedSide, soil: SoilFit, facts: LeftFacts): HoursLeft | GaugeReason {
-  const { built, limits, points, terminals, besideAt, meter, now } = facts;
+  const { points, meter, now } = facts;
   if (points.length === 0) return { code: "no temperature to judge" };
   const { best } = soil;
-  const likeliest = { shape: best.model.shape, state: best.model.stateAt(best.fit.parameters) };
-  const restrictions = (ratio: number) => {
-    const time = timeAtRatio(likeliest, ratio);
-    return new Map([...besideAt(Number.isFinite(time) ? Math.max(time, now) : now), ...path.at(ratio)]);
-  };
-  const map = new LimitMap({ built, limits, points, terminals, restrictions });
-  const met = map.at(likeliest.state.demand);
+  const map = new LimitMap(limitFacts(path, soil, facts));
+  const met = map.at(best.model.stateAt(best.fit.parameters).demand);
   const left = intervalOf(soil.draws, (draw) => Math.max(0, timeAtRatio(draw, map.at(draw.state.demand).ratio) - now));
   if (met.ratio === Infinity || left.middle === Infinity) return { code: "no limit" };
   if (left.high - left.low > WIDE * Math.max(left.middle, now)) {
@@ -62,4 +57,15 @@ export function leftOf({ path, fit }: FittedSide, soil: SoilFit, facts: LeftFact
     hourMeter: meter === null ? null : meter + now + left.middle,
     sinceStart: fit.weighed.run.instants.at(-1)?.time ?? 0,
   };
+}
+
+/** What the limits are found from: the side's elements as they fill, those of the other side as they will have filled then. */
+export function limitFacts(path: SidePath, { best }: SoilFit, facts: LeftFacts): LimitFacts {
+  const { built, limits, points, terminals, besideAt, now } = facts;
+  const likeliest = { shape: best.model.shape, state: best.model.stateAt(best.fit.parameters) };
+  const restrictions = (ratio: number) => {
+    const time = timeAtRatio(likeliest, ratio);
+    return new Map([...besideAt(Number.isFinite(time) ? Math.max(time, now) : now), ...path.at(ratio)]);
+  };
+  return { built, limits, points, terminals, restrictions };
 }

@@ -1,6 +1,6 @@
 import type { Finding, GaugeReason, GaugeSide, HoursLeft } from "./GaugeAnswer.js";
 import type { GaugeFacts } from "./gaugeFacts.js";
-import { type FittedSide, leftOf } from "./leftOf.js";
+import { type FittedSide, type LeftFacts, leftOf } from "./leftOf.js";
 import type { SideFit, SoilFit } from "./SideFit.js";
 
 /** Readings of a run before growth can be told from anything. */
@@ -8,6 +8,8 @@ export const FEWEST = 4;
 
 /** Running time left by one gauge, with all readings and without those that stand off, or why it cannot be told. */
 export interface Lefts {
+  /** null where no gauge is asked */
+  readonly side: GaugeSide | null;
   readonly all: HoursLeft | GaugeReason;
   readonly without: HoursLeft | GaugeReason | null;
 }
@@ -19,25 +21,30 @@ export function leftsOf(
   findings: readonly Finding[],
 ): Lefts[] {
   if (findings.some(({ code }) => code !== "loading" && code !== "jump")) {
-    return [{ all: { code: "not the filter" }, without: null }];
+    return [{ side: null, all: { code: "not the filter" }, without: null }];
   }
-  if (!facts.limited) return [{ all: { code: "no limit" }, without: null }];
+  if (!facts.limited) return [{ side: null, all: { code: "no limit" }, without: null }];
   return (["suction", "delivery"] as const).flatMap((side): Lefts[] => {
     const fit = fits[side];
     if (!fit) return [];
     const count = counted(fit);
-    if (count < FEWEST) return [{ all: { code: "too few readings", count, needed: FEWEST }, without: null }];
-    const other = side === "suction" ? "delivery" : "suction";
+    if (count < FEWEST) return [{ side, all: { code: "too few readings", count, needed: FEWEST }, without: null }];
     const own: FittedSide = { path: facts[side], fit };
-    const rest = {
-      ...facts,
-      besideAt: stateOf(facts, other, fits[other]),
-      meter: facts.run.meter,
-      now: fit.weighed.run.instants.at(-1)?.time ?? 0,
-    };
+    const rest = leftFacts(facts, side, fits);
     const of = (soil: SoilFit) => (soil.trend ? leftOf(own, soil, rest) : ({ code: "no trend", count } as const));
-    return [{ all: of(fit.soil), without: fit.soilWithout && of(fit.soilWithout) }];
+    return [{ side, all: of(fit.soil), without: fit.soilWithout && of(fit.soilWithout) }];
   });
+}
+
+/** What is left by one gauge is worked out from. */
+export function leftFacts(
+  facts: GaugeFacts,
+  side: GaugeSide,
+  fits: Readonly<Record<GaugeSide, SideFit | null>>,
+): LeftFacts {
+  const other = side === "suction" ? "delivery" : "suction";
+  const now = fits[side]?.weighed.run.instants.at(-1)?.time ?? 0;
+  return { ...facts, besideAt: stateOf(facts, other, fits[other]), meter: facts.run.meter, now };
 }
 
 /** Readings at different hours. */

@@ -4,6 +4,35 @@ export interface Counted {
   readonly weight: number;
 }
 
+/** A value among others, with the share of all weight that lies below its middle. */
+export interface Ranked {
+  /** its place as given */
+  readonly place: number;
+  readonly value: number;
+  readonly at: number;
+}
+
+/** The values on either side of a share of the weight: none before the least, and the last alone beyond the largest. */
+export function neighboursOf(
+  values: readonly Counted[],
+  share: number,
+): { readonly before: Ranked | null; readonly after: Ranked | null } {
+  const ordered = values
+    .map((one, place) => ({ ...one, place }))
+    .filter(({ weight }) => weight > 0)
+    .sort((one, other) => one.value - other.value);
+  const total = ordered.reduce((sum, { weight }) => sum + weight, 0);
+  let below = 0;
+  let before: Ranked | null = null;
+  for (const { value, weight, place } of ordered) {
+    const after = { place, value, at: (below + weight / 2) / total };
+    if (after.at >= share) return { before, after };
+    before = after;
+    below += weight;
+  }
+  return { before, after: null };
+}
+
 /**
  * The value a share of the weight lies below; the weights need not add up to 1. Straight between the middles of the weights.
  *
@@ -11,18 +40,8 @@ export interface Counted {
  * @returns NaN without any weight
  */
 export function quantileOf(values: readonly Counted[], share: number): number {
-  const ordered = values.filter(({ weight }) => weight > 0).sort((one, other) => one.value - other.value);
-  const total = ordered.reduce((sum, { weight }) => sum + weight, 0);
-  let below = 0;
-  let before: { readonly value: number; readonly at: number } | null = null;
-  for (const { value, weight } of ordered) {
-    const at = (below + weight / 2) / total;
-    if (at >= share) {
-      if (before === null || !Number.isFinite(value)) return value;
-      return before.value + ((value - before.value) * (share - before.at)) / (at - before.at);
-    }
-    before = { value, at };
-    below += weight;
-  }
-  return before?.value ?? Number.NaN;
+  const { before, after } = neighboursOf(values, share);
+  if (after === null) return before?.value ?? Number.NaN;
+  if (before === null || !Number.isFinite(after.value)) return after.value;
+  return before.value + ((after.value - before.value) * (share - before.at)) / (after.at - before.at);
 }

@@ -25,6 +25,9 @@ export interface RunModel {
   /** growth and start, without the file's own errors and the terms */
   readonly growing: number;
   readonly count: number;
+  /** running time it grows from, s, and how long it has grown by the last reading, a second at least */
+  readonly first: number;
+  readonly span: number;
   readonly stateAt: (parameters: readonly number[]) => RunState;
   readonly problem: (sigmas: ArrayLike<number>, starts: readonly (readonly number[])[]) => LeastSquares;
 }
@@ -87,6 +90,8 @@ export function runModel(run: Run, zeroSpread: ZeroSpread, shape: Shape, terms: 
     terms,
     growing,
     count,
+    first,
+    span,
     stateAt,
     problem: (sigmas, starts) => ({ misses: misses(sigmas), starts, lower: bound("lower"), upper: bound("upper") }),
   };

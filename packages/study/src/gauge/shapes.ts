@@ -15,7 +15,7 @@ export interface Shape {
 export const MOST = 1e4;
 
 /** A fit asks a hundred thousand times, so each law is a table: even steps of the ratio's logarithm, straight between. */
-const STEPS = 600;
+export const STEPS = 600;
 const STEP = Math.log(MOST) / STEPS;
 
 /** How a law of two constants may be divided between them. Finer steps are told apart by no gauge. */

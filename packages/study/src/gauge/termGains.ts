@@ -11,6 +11,13 @@ export interface Gain {
   readonly deviance: number;
   /** its size over its standard error, as the sigmas stand */
   readonly deviations: number;
+  /** what it adds at the readings, squared, and times what they miss; and how much of either the fit's own parameters take */
+  readonly parts: {
+    readonly square: number;
+    readonly pull: number;
+    readonly squareTaken: number;
+    readonly pullTaken: number;
+  };
 }
 
 /** A column of what a term adds at each reading: its square, its pull on the misses, and its product with the fit's slopes. */
@@ -95,8 +102,9 @@ export function termGains(weighed: Weighed, fitted: Fitted): (term: Term) => Gai
   return (term) => {
     if (term.kind === "fall" && model.shape !== flat) return null;
     const own = columnFor(term);
-    const free = own.square - through(own.along, own.along);
-    const pull = own.pull - through(own.along, missed.along);
+    const [squareTaken, pullTaken] = [through(own.along, own.along), through(own.along, missed.along)];
+    const free = own.square - squareTaken;
+    const pull = own.pull - pullTaken;
     if (!(free > 1e-6)) return null;
     const size = -pull / free;
     // Steps and outliers go either way; the others mean something one way only.
@@ -105,6 +113,7 @@ export function termGains(weighed: Weighed, fitted: Fitted): (term: Term) => Gai
     return {
       size,
       deviations: size * Math.sqrt(free),
+      parts: { square: own.square, pull: own.pull, squareTaken, pullTaken },
       deviance: fitted.deviance + (sigmas.length + prior.weight) * Math.log1p(-share),
     };
   };

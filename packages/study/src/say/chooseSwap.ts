@@ -1,39 +1,40 @@
 import type { SwapAnswer, SwapReason } from "../choose/SwapAnswer.js";
 import type { StarvesBelow } from "../choose/starvesBelow.js";
-import { capital } from "./capital.js";
+import { capitalWords } from "./capitalWords.js";
+import { figOf } from "./figOf.js";
 import { joined } from "./joined.js";
 import { lifeReasonWords } from "./lifeReasonWords.js";
 import { chanceText } from "./lifeWords.js";
 import { quantity } from "./quantity.js";
 import { reasonWords } from "./reasonWords.js";
 import type { UnitSystem } from "./units.js";
-import { plain } from "./words.js";
+import { type Figure, say, type Words } from "./words.js";
 
 /** The verdict on a swap in one sentence. */
-export function swapSentence(answer: SwapAnswer, units: UnitSystem): string {
+export function swapSentence(answer: SwapAnswer, units: UnitSystem): Words {
   const what = `${answer.with} in place of ${answer.at.join(" and ")}`;
   switch (answer.verdict) {
     case "yes":
-      return `Yes: ${answer.system} may have ${what}.`;
+      return say`Yes: ${answer.system} may have ${what}.`;
     case "with care":
-      return `With care: ${answer.system} may have ${what}, knowing what is said below.`;
+      return say`With care: ${answer.system} may have ${what}, knowing what is said below.`;
     case "no":
-      return `No: do not fit ${what}${shortly(answer, units)}.`;
+      return say`No: do not fit ${what}${shortly(answer, units)}.`;
     case "cannot say":
-      return `Cannot say whether ${answer.system} may have ${what}: ask the maker of the element or of the machine.`;
+      return say`Cannot say whether ${answer.system} may have ${what}: ask the maker of the element or of the machine.`;
   }
 }
 
 /** The deciding reason in a few words. */
-function shortly({ reasons, asked }: SwapAnswer, units: UnitSystem): string {
+function shortly({ reasons }: SwapAnswer, units: UnitSystem): string | Words {
   const [first] = reasons;
   switch (first?.code) {
     case "coarser than asked":
-      return `; it is coarser than the ${asked} the manual asks for`;
+      return say`; it is coarser than the ${first.asked} the manual asks for`;
     case "starves":
-      return `; ${belowText(first.below, units)}`;
+      return say`; ${belowWords(first.below, units)}`;
     case "early":
-      return `; a limit is met after ${quantity(first.time, "running time", units)}`;
+      return say`; a limit is met after ${end(first.time, units)}`;
     case "style":
     case "thread":
     case "direction":
@@ -44,37 +45,53 @@ function shortly({ reasons, asked }: SwapAnswer, units: UnitSystem): string {
 }
 
 /** Where the engine begins to starve, as a clause. */
-export function belowText(below: StarvesBelow, units: UnitSystem): string {
-  const at = quantity(below.temperature, "temperature", units);
-  if (below.code === "below") return `the engine starves below ${at}`;
-  if (below.code === "always") return `the engine starves even at ${at}`;
-  return `the engine does not starve down to ${at}, where figures end`;
+function belowWords(below: StarvesBelow, units: UnitSystem): Words {
+  const at = live("starves below", quantity(below.temperature, "temperature", units));
+  if (below.code === "below") return say`the engine starves below ${at}`;
+  if (below.code === "always") return say`the engine starves even at ${at}`;
+  return say`the engine does not starve down to ${at}, where figures end`;
 }
 
-/** A reason as a sentence with its figures. */
-export function swapReasonText(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): string {
-  return `${capital(clauseOf(reason, answer, units))}.`;
+/** A figure of the system with the other element. */
+function live(figure: string, text: string): Figure {
+  return figOf("changed", figure, text);
 }
 
-function clauseOf(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): string {
-  const at = (kelvin: number) => quantity(kelvin, "temperature", units);
+function end(time: number, units: UnitSystem): Figure {
+  return live("end of life", quantity(time, "running time", units));
+}
+
+/**
+ * A reason as a sentence with its figures: those of the system with the other element by the names that workings have, the
+ * rest as a verdict and a life have them.
+ */
+export function swapReasonWords(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): Words {
+  return capitalWords(say`${clauseOf(reason, answer, units)}.`);
+}
+
+function clauseOf(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): string | Words {
+  const at = (kelvin: number) => live("temperature", quantity(kelvin, "temperature", units));
+  const interval = (time: number) => live("service interval", quantity(time, "running time", units));
+  const rating = ({ beta, size }: { readonly beta: number; readonly size: number }) =>
+    say`beta ${live("beta asked", String(beta))} at ${live("size asked", quantity(size, "particle size", units))}`;
+  const water = (of: string, share: number) => live(of, quantity(share, "ratio", units));
   switch (reason.code) {
     case "starves":
     case "tight":
     case "not judged": {
       const { point } = reason;
-      const why = plain(joined(point.reasons.map((one) => reasonWords(one, { pump: answer.pump, point, units }))));
+      const why = joined(point.reasons.map((one) => reasonWords(one, { pump: answer.pump, point, units })));
       if (reason.code === "not judged")
-        return `nobody can say whether it feeds the engine at ${at(point.temperature)}: ${why}`;
-      if (reason.code === "tight") return `it is tight at ${at(point.temperature)}: ${why}`;
-      return `${belowText(reason.below, units)}; at ${at(point.temperature)} ${why}`;
+        return say`nobody can say whether it feeds the engine at ${at(point.temperature)}: ${why}`;
+      if (reason.code === "tight") return say`it is tight at ${at(point.temperature)}: ${why}`;
+      return say`${belowWords(reason.below, units)}; at ${at(point.temperature)} ${why}`;
     }
     case "coarser than asked":
-      return `fuel would come to the injection pump at ${reason.found}, dirtier at ${list(reason.sizes)} µm(c) than the ${reason.asked} the manual asks for`;
+      return say`fuel would come to the injection pump at ${reason.found}, dirtier at ${list(reason.sizes)} µm(c) than the ${reason.asked} the manual asks for`;
     case "protection not known":
       return unknownText(reason.why, reason.fineness, answer);
     case "protection kept":
-      return `fuel comes to the injection pump at ${reason.found}, and the manual asks for ${reason.asked}`;
+      return say`fuel comes to the injection pump at ${reason.found}, and the manual asks for ${reason.asked}`;
     case "no coarser than now":
       return reason.fineness === "same"
         ? "it catches as much as what is fitted, at every size"
@@ -86,43 +103,46 @@ function clauseOf(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): st
         ? "how long it lasts is not known: no beta ratios say what it catches; ask its maker"
         : "how long it lasts is not known: neither a capacity test nor its area says how much it takes; ask its maker";
     case "finer than asked":
-      return `it is finer than what is fitted (${reason.found} for ${reason.now} at the injection pump), and the ${reason.asked} the manual asks for is kept without it: that is no reason to change`;
+      return say`it is finer than what is fitted (${reason.found} for ${reason.now} at the injection pump), and the ${reason.asked} the manual asks for is kept without it: that is no reason to change`;
     case "rating not met":
-      return `no element on the way would reach the beta ${reason.beta} at ${quantity(reason.size, "particle size", units)} the manual asks for`;
+      return say`no element on the way would reach the ${rating(reason)} the manual asks for`;
     case "rating not known":
-      return `no data say whether any element on the way reaches the beta ${reason.beta} at ${quantity(reason.size, "particle size", units)} the manual asks for; ask the maker`;
+      return say`no data say whether any element on the way reaches the ${rating(reason)} the manual asks for; ask the maker`;
     case "early":
-      return `a limit is met after ${quantity(reason.time, "running time", units)}, before the ${quantity(reason.interval, "running time", units)} of ${sourceText(reason.source)}`;
+      return say`a limit is met after ${end(reason.time, units)}, before the ${interval(reason.interval)} of ${sourceText(reason.source)}`;
     case "lasts":
       return reason.time === null
-        ? `it lasts beyond the ${quantity(reason.interval, "running time", units)} between changes: no limit is met in ten years of this duty`
-        : `it lasts ${quantity(reason.time, "running time", units)} at the likely figures, and is changed after ${quantity(reason.interval, "running time", units)}`;
+        ? say`it lasts beyond the ${interval(reason.interval)} between changes: no limit is met in ten years of this duty`
+        : say`it lasts ${end(reason.time, units)} at the likely figures, and is changed after ${interval(reason.interval)}`;
     case "life not known":
-      return `how long it lasts is not known: ${reason.reasons.map((one) => plain(lifeReasonWords(one, units))).join("; ")}`;
+      return say`how long it lasts is not known: ${joined(
+        reason.reasons.map((one) => lifeReasonWords(one, units)),
+        "; ",
+      )}`;
     case "may starve early":
-      return `the chance that it starves the engine before ${quantity(reason.interval, "running time", units)} is ${chanceText(reason, reason.draws)}`;
+      return say`the chance that it starves the engine before ${interval(reason.interval)} is ${live("chance of an end before the service interval", chanceText(reason, reason.draws))}`;
     case "style":
-      return `it is of another build: ${reason.other}, where ${reason.fitted} is fitted`;
+      return say`it is of another build: ${reason.other}, where ${reason.fitted} is fitted`;
     case "thread":
-      return `its thread or port is ${reason.other}, and the one fitted has ${reason.fitted}`;
+      return say`its thread or port is ${reason.other}, and the one fitted has ${reason.fitted}`;
     case "thread kept":
-      return `its thread or port is ${reason.thread}, as at the place it is for`;
+      return say`its thread or port is ${reason.thread}, as at the place it is for`;
     case "direction":
-      return `fuel goes through it ${reason.other}, and through the one fitted ${reason.fitted}`;
+      return say`fuel goes through it ${reason.other}, and through the one fitted ${reason.fitted}`;
     case "thread not known":
       return reason.other === null
         ? "no thread or port is stated; compare seal, thread and height by hand before fitting"
-        : `its thread or port is ${reason.other}; what the machine has is not stated: compare seal, thread and height by hand`;
+        : say`its thread or port is ${reason.other}; what the machine has is not stated: compare seal, thread and height by hand`;
     case "too much flow":
-      return `${reason.place} carries ${quantity(reason.flow, "flow", units)}, and its maker allows it ${quantity(reason.most, "flow", units)}`;
+      return say`${reason.place} carries ${live("most flow at the places", quantity(reason.flow, "flow", units))}, and its maker allows it ${live("most flow allowed", quantity(reason.most, "flow", units))}`;
     case "less water":
       return reason.other === null
-        ? `it is not stated to separate water; the one fitted takes ${quantity(reason.fitted, "ratio", units)} of the free water`
-        : `it separates ${quantity(reason.other, "ratio", units)} of the free water; the one fitted takes ${quantity(reason.fitted, "ratio", units)}`;
+        ? say`it is not stated to separate water; the one fitted takes ${water("water kept by what is fitted", reason.fitted)} of the free water`
+        : say`it separates ${water("water kept by the other element", reason.other)} of the free water; the one fitted takes ${water("water kept by what is fitted", reason.fitted)}`;
     case "neighbour stays":
-      return `${reason.neighbour}, beside ${reason.place}, stays as it is: fuel takes the easier way, so change both or neither`;
+      return say`${reason.neighbour}, beside ${reason.place}, stays as it is: fuel takes the easier way, so change both or neither`;
     case "was backwards":
-      return `the one at ${reason.place} is fitted against its arrow; the new one is reckoned the right way round`;
+      return say`the one at ${reason.place} is fitted against its arrow; the new one is reckoned the right way round`;
   }
 }
 

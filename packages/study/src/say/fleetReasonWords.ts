@@ -1,9 +1,10 @@
 import type { FleetCaution, FleetReason } from "../fleet/FleetAnswer.js";
+import { joined } from "./joined.js";
 import { lifeReasonWords } from "./lifeReasonWords.js";
 import { namesWords } from "./namesWords.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
-import { plain } from "./words.js";
+import { fig, say, type Words } from "./words.js";
 
 /** What cannot be told of a machine, as a clause that names what would settle it. */
 export function fleetReasonWords(reason: FleetReason): string {
@@ -33,20 +34,24 @@ export function fleetReasonWords(reason: FleetReason): string {
   }
 }
 
-/** What an entry rests on, as a clause. */
-export function fleetCautionWords(caution: FleetCaution, units: UnitSystem): string {
+/** What an entry rests on, as a clause; its figures by the names that workings of the machine have. */
+export function fleetCautionWords(caution: FleetCaution, units: UnitSystem): Words {
+  const vacuum = (figure: string, value: number) => fig(figure, quantity(value, "vacuum", units));
   switch (caution.code) {
     case "restriction not followed":
-      return `the restriction is not predicted: ${caution.reasons.map((one) => plain(lifeReasonWords(one, units))).join(", and ")}`;
+      return say`the restriction is not predicted: ${joined(
+        caution.reasons.map((one) => lifeReasonWords(one, units)),
+        ", and ",
+      )}`;
     case "starves clean":
-      return "a limit is broken with new elements already, at the worst of its duty, which no change of theirs mends: thirstline check says what costs so much";
+      return say`a limit is broken with new elements already, at the worst of its duty, which no change of theirs mends: look for what else on the way costs so much`;
     case "gauge at the change limit":
-      return `the gauge showed ${quantity(caution.value, "vacuum", units)}, and the limit at change is ${quantity(caution.limit, "vacuum", units)}`;
+      return say`the gauge showed ${vacuum("gauge", caution.value)}, and the limit at change is ${vacuum("limit at change", caution.limit)}`;
     case "gauge over the clean limit":
-      return `with elements nearly new the gauge showed ${quantity(caution.value, "vacuum", units)}, over the clean limit of ${quantity(caution.limit, "vacuum", units)}: before changing them again look for a kinked line, a closed cock or a blocked vent`;
+      return say`with elements nearly new the gauge showed ${vacuum("gauge", caution.value)}, over the clean limit of ${vacuum("clean limit", caution.limit)}: before changing them again look for a kinked line, a closed cock or a blocked vent`;
     case "gauge not used":
-      return "a gauge reading is not used: there is no limit to hold it against";
+      return say`a gauge reading is not used: there is no limit to hold it against`;
     case "stood still":
-      return "it stood still between the last readings, so only the calendar counts; read its hour meter when it runs again";
+      return say`it stood still between the last readings, so only the calendar counts; read its hour meter when it runs again`;
   }
 }

@@ -16,9 +16,10 @@ export interface FindingWords {
 
 type Pump = GaugeAnswer["pump"];
 
-/** What a finding says. */
+/** What a finding says; its figures by the names that workings have. */
 export function gaugeFinding(finding: Finding, pump: Pump, units: UnitSystem): FindingWords {
-  const amount = (by: number, kind: "vacuum" | "pressure" = "vacuum") => fig("amount", quantity(by, kind, units));
+  const amount = (by: number, kind: "vacuum" | "pressure" = "vacuum") => fig("size", quantity(by, kind, units));
+  const coldest = (at: number) => fig("coldest reading", quantity(at, "temperature", units));
   const on = (side: GaugeSide) =>
     side === "delivery" ? "feed pressure" : pump === "none" ? "pressure at the engine" : "vacuum";
   const costs = (side: GaugeSide, by: number) => amount(by, side === "delivery" ? "pressure" : "vacuum");
@@ -57,7 +58,7 @@ export function gaugeFinding(finding: Finding, pump: Pump, units: UnitSystem): F
     case "air or slip":
       return {
         name: "air, or a slipping pump",
-        shows: say`From ${gaugePlace(finding.from)} on the vacuum is ${amount(finding.by)} too low and the feed pressure ${amount(finding.weakBy, "pressure")} too weak, both together. Cleaner elements would raise the feed pressure: this is not the filter.`,
+        shows: say`From ${gaugePlace(finding.from)} on the vacuum is ${amount(finding.by)} too low and the feed pressure ${fig("feed pressure short by", quantity(finding.weakBy, "pressure", units))} too weak, both together. Cleaner elements would raise the feed pressure: this is not the filter.`,
         check: [
           "every joint and seal before the pump, for air drawn in: foam or bubbles in a clear hose",
           "the fuel's level over the pick-up",
@@ -80,7 +81,7 @@ export function gaugeFinding(finding: Finding, pump: Pump, units: UnitSystem): F
     case "cold":
       return {
         name: "worse in the cold than viscosity explains",
-        shows: say`At ${quantity(finding.coldest, "temperature", units)} the elements${where(finding.side)} cost ${costs(finding.side, finding.by)} more than the fuel's viscosity accounts for, and it goes away when it is warm: wax, or ice, on the elements.`,
+        shows: say`At ${coldest(finding.coldest)} the elements${where(finding.side)} cost ${costs(finding.side, finding.by)} more than the fuel's viscosity accounts for, and it goes away when it is warm: wax, or ice, on the elements.`,
         check: [
           "the fuel's cloud point, by its delivery note or a sample in the cold",
           "whether summer fuel is still in the tank",

@@ -1,11 +1,14 @@
 import type { GaugeReason } from "../gauge/GaugeAnswer.js";
+import { figOf } from "./figOf.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
-import { fig, say, type Words } from "./words.js";
+import { say, type Words } from "./words.js";
 
 /** Why something cannot be told, as a clause that names what would settle it. */
 export function gaugeReason(reason: GaugeReason, units: UnitSystem): Words {
-  const hours = (time: number) => quantity(time, "running time", units);
+  const hours = (end: "low" | "high", time: number) =>
+    figOf("left", `running time left, ${end} end`, quantity(time, "running time", units));
+  const counted = (figure: string, count: number) => figOf("readings", figure, String(count));
   switch (reason.code) {
     case "no readings":
       return say`no reading of a gauge is noted since the elements were new`;
@@ -18,13 +21,15 @@ export function gaugeReason(reason: GaugeReason, units: UnitSystem): Words {
     case "shut":
       return say`nothing can pass: something in the path is shut, by the file`;
     case "too few readings":
-      return say`there ${reason.count === 1 ? "is 1 reading" : `are ${String(reason.count)} readings`} and it takes ${String(reason.needed)} or more at different hours to see growth`;
+      return say`there ${reason.count === 1 ? "is" : "are"} ${counted("readings at different times", reason.count)} ${reason.count === 1 ? "reading" : "readings"} and it takes ${counted("readings needed", reason.needed)} or more at different hours to see growth`;
     case "no trend":
-      return say`${String(reason.count)} readings show no growth beyond their own scatter; go on noting`;
+      return say`${counted("readings at different times", reason.count)} readings show no growth beyond their own scatter; go on noting`;
     case "too wide": {
       const ends =
-        reason.high === null ? `${hours(reason.low)} and more` : `${hours(reason.low)} to ${hours(reason.high)}`;
-      return say`the laws that fit disagree, anywhere from ${fig("ends", ends)}; later readings will settle it`;
+        reason.high === null
+          ? say`${hours("low", reason.low)} and more`
+          : say`${hours("low", reason.low)} to ${hours("high", reason.high)}`;
+      return say`the laws that fit disagree, anywhere from ${ends}; later readings will settle it`;
     }
     case "no limit":
       return say`no limit is stated, or none is met however full the elements get`;

@@ -1,11 +1,13 @@
 import type { GaugeAnswer, HoursLeft } from "../gauge/GaugeAnswer.js";
+import { figOf } from "./figOf.js";
 import { gaugeFinding } from "./gaugeFinding.js";
 import { gaugeReason } from "./gaugeReason.js";
 import { joined } from "./joined.js";
+import { leftFigure } from "./leftFigure.js";
 import { endClause } from "./lifeSentence.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
-import { fig, say, type Words } from "./words.js";
+import { say, type Words } from "./words.js";
 
 /** What the gauge says, as a sentence or three: is it the filter, and how long until the change limit. */
 export function gaugeSentence(answer: GaugeAnswer, units: UnitSystem): Words {
@@ -31,11 +33,8 @@ export function gaugeSentence(answer: GaugeAnswer, units: UnitSystem): Words {
 
 /** Running time left, its ends, and what ends it. */
 function leftWords(left: HoursLeft, pump: GaugeAnswer["pump"], units: UnitSystem): Words {
-  const at = fig("temperature", quantity(left.pointTemperature, "temperature", units));
+  const at = figOf("left", "temperature where the limit is met", quantity(left.pointTemperature, "temperature", units));
   const end = say`at full demand and ${at}, ${endClause(left.by, pump)}`;
   if (left.high === 0) return say`The change limit is met already: ${end}.`;
-  const hours = (time: number) => quantity(time, "running time", units);
-  const about = fig("left", hours(left.middle));
-  const ends = fig("ends", `${hours(left.low)} to ${hours(left.high)}`);
-  return say`About ${about} left, nine times in ten ${ends}; then, ${end}.`;
+  return say`About ${leftFigure(left, "middle", units)} left, nine times in ten ${leftFigure(left, "low", units)} to ${leftFigure(left, "high", units)}; then, ${end}.`;
 }

@@ -1,4 +1,5 @@
 import type { LifeEnd } from "@thirstline/core";
+import { firstToGo } from "../life/firstToGo.js";
 import type { LifeAnswer } from "../life/LifeAnswer.js";
 import { joined } from "./joined.js";
 import { lifeReasonWords } from "./lifeReasonWords.js";
@@ -45,14 +46,12 @@ function endWords(answer: LifeAnswer, units: UnitSystem): Words {
 
 /** Which element goes first: the one that makes up most of the rise. */
 function firstWords({ elements }: LifeAnswer): Words {
-  const [first, ...rest] = [...elements].sort((a, b) => b.share - a.share);
-  if (!first || first.share === 0 || rest.length === 0) return [];
-  const alike = rest.filter(({ share }) => Math.abs(share - first.share) < 1e-6 * first.share);
-  const names = namesWords([first, ...alike].map(({ name }) => name));
-  // Several that go together are said with one share, which is no figure of its own.
-  const key = alike.length > 0 ? "share" : `share of the rise of ${first.name}`;
-  const share = fig(key, quantity(first.share * (1 + alike.length), "ratio", "metric"));
-  return say`${names} ${alike.length > 0 ? "go" : "goes"} first, with ${share} of all the rise by then.`;
+  const first = firstToGo(elements);
+  if (first.length === 0 || elements.length < 2) return [];
+  const names = namesWords(first.map(({ name }) => name));
+  const share = first.reduce((sum, one) => sum + one.share, 0);
+  const told = fig(`share of the rise of ${names}`, quantity(share, "ratio", "metric"));
+  return say`${names} ${first.length > 1 ? "go" : "goes"} first, with ${told} of all the rise by then.`;
 }
 
 /** Without an end, how far the fullest has got. */

@@ -22,6 +22,8 @@ export type QuantityKind =
   | "volume"
   | "small volume"
   | "distance"
+  | "hours a day"
+  | "distance a day"
   | "soil"
   | "solids"
   | "ratio"
@@ -47,6 +49,9 @@ const HORSEPOWER = 550 * FOOT * POUND * 9.80665;
 // International mile, and the hour.
 const MILE = 5280 * FOOT;
 const HOURS = { symbol: "h", size: 3600 };
+// How much a machine is used: by its meter, in a day of the calendar.
+const DAY = 86400;
+const HOURS_A_DAY = { symbol: "h a day", size: HOURS.size / DAY };
 // Filters are weighed in grams and fuel judged in milligrams per litre in either system.
 const GRAM = { symbol: "g", size: 1e-3 };
 const MILLIGRAM_A_LITRE = { symbol: "mg/L", size: 1e-3 };
@@ -79,6 +84,11 @@ const units: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, ShownUnit
   // A fluid ounce is a 128th of the gallon.
   "small volume": { metric: { symbol: "mL", size: 1e-6 }, us: { symbol: "fl oz", size: US_GALLON / 128 } },
   distance: { metric: { symbol: "km", size: 1000 }, us: { symbol: "mi", size: MILE } },
+  "hours a day": { metric: HOURS_A_DAY, us: HOURS_A_DAY },
+  "distance a day": {
+    metric: { symbol: "km a day", size: 1000 / DAY },
+    us: { symbol: "mi a day", size: MILE / DAY },
+  },
   soil: { metric: GRAM, us: GRAM },
   solids: { metric: MILLIGRAM_A_LITRE, us: MILLIGRAM_A_LITRE },
   ratio: { metric: { symbol: "%", size: 0.01 }, us: { symbol: "%", size: 0.01 } },
@@ -111,6 +121,8 @@ export const siUnit: Readonly<Record<QuantityKind, string>> = {
   volume: "m3",
   "small volume": "m3",
   distance: "m",
+  "hours a day": "s/s",
+  "distance a day": "m/s",
   soil: "kg",
   solids: "kg/m3",
   ratio: "1",

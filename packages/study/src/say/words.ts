@@ -2,6 +2,8 @@
 export interface Figure {
   readonly figure: string;
   readonly text: string;
+  /** which of the systems compared it belongs to, as workings name them; left out where there is one */
+  readonly of?: string;
 }
 
 /** A sentence in pieces, so that a page can make its figures open their working. */

@@ -11,6 +11,8 @@ export interface Asked {
   readonly points?: number;
   /** which moment of a life's trace, from 0 */
   readonly moment?: number;
+  /** a running time on the way of a life, s, where no moment of its trace is asked for */
+  readonly after?: number;
   /** how often what is uncertain is drawn */
   readonly draws?: number;
   readonly seed?: number;

@@ -1,15 +1,8 @@
 import type { System } from "@thirstline/spec/system";
 import type { Asked } from "./Asked.js";
 import { figureMakers, lifeMakers } from "./figures/figureMakers.js";
-import type { Step, Working } from "./Step.js";
-
-/** A figure that can be asked for. */
-export interface FigureListed {
-  readonly name: string;
-  readonly group: string;
-  /** its working's last step; null where making it takes long, and it is made when asked for */
-  readonly step: Step | null;
-}
+import { type FigureListed, listed } from "./listed.js";
+import type { Working } from "./Step.js";
 
 /**
  * Every figure of a system that can show how it was reached, in groups.
@@ -19,13 +12,7 @@ export interface FigureListed {
  * @throws InputError when something asked is out of range
  */
 export function figuresOf(system: System, asked: Asked = {}): FigureListed[] {
-  return [...figureMakers(system, asked), ...lifeMakers(system, asked)].flatMap(
-    ({ name, group, make, slow }): FigureListed[] => {
-      if (slow) return [{ name, group, step: null }];
-      const step = make();
-      return step && Number.isFinite(step.value) ? [{ name, group, step }] : [];
-    },
-  );
+  return listed([...figureMakers(system, asked), ...lifeMakers(system, asked)]);
 }
 
 /**

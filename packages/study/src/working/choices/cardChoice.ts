@@ -9,7 +9,7 @@ import { volumeFigures } from "./volumeFigures.js";
 
 /**
  * What a card's figures belong to: "fitted", the system with the elements changed, whose readings are `check`'s and whose
- * water is `life`'s; and "duplex", the same with one side of a bank shut.
+ * water is `life`'s; "lowest load", the same at the least load of the duty; and "duplex", the same with one side of a bank shut.
  *
  * @param options as `card` was asked with
  */
@@ -26,6 +26,10 @@ export function cardChoice(system: System, answer: CardAnswer, options: CardOpti
   const own = [...volumeFigures(given), ...benchFigures(given), ...nextFigures(given)];
   const change = "the element changed for one like it";
   const variants: [string, Variant][] = [["fitted", { system: fitted, change, asked, own }]];
+  const least = answer.readings.find(({ load }) => load < 1);
+  if (least) {
+    variants.push(["lowest load", { system: fitted, change, asked: { ...asked, demand: least.demand }, own: [] }]);
+  }
   if (answer.duplex) {
     variants.push(["duplex", { system: turned(fitted, answer.duplex), change, asked, own: [] }]);
   }

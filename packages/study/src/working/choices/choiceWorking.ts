@@ -1,7 +1,8 @@
 import type { Asked } from "../Asked.js";
 import type { Leaf } from "../leaves/Leaf.js";
+import { type FigureListed, listed } from "../listed.js";
 import type { Step, Working } from "../Step.js";
-import { type FigureListed, figuresOf, isFigure, workingOf } from "../workingOf.js";
+import { figuresOf, isFigure, workingOf } from "../workingOf.js";
 import type { Choice, Variant } from "./Choice.js";
 import { retold } from "./retold.js";
 
@@ -27,20 +28,20 @@ export function choiceWorking(choice: Choice, { of = "now", figure, asked }: Lea
 export function choiceFigures(choice: Choice, of: string, asked: Asked = {}): FigureListed[] {
   const variant = choice.variants.get(of);
   if (!variant) return [];
-  const own = variant.own.flatMap(({ name, group, make, slow }): FigureListed[] => {
-    if (slow) return [{ name, group, step: null }];
-    const step = make();
-    return step && Number.isFinite(step.value) ? [{ name, group, step: told(choice, variant, step) }] : [];
-  });
-  const rest = figuresOf(variant.system, { ...variant.asked, ...asked });
-  return [...own, ...rest.map((one) => ({ ...one, step: one.step && told(choice, variant, one.step) }))];
+  // Where the question has a figure of a name, that is the one it means.
+  const named = new Set(variant.own.map(({ name }) => name));
+  const rest = figuresOf(variant.system, { ...variant.asked, ...asked }).filter(({ name }) => !named.has(name));
+  const all = [...listed(variant.own), ...rest];
+  return all.map((one) => ({ ...one, step: one.step && told(choice, variant, one.step) }));
 }
 
 /** Whether a name is a figure of one of the systems compared at all. */
 export function isChoiceFigure(choice: Choice, { of = "now", figure, asked }: Leaf): boolean {
   const variant = choice.variants.get(of);
   if (!variant) return false;
-  return variant.own.some(({ name }) => name === figure) || isFigure(variant.system, figure, asked);
+  return (
+    variant.own.some(({ name }) => name === figure) || isFigure(variant.system, figure, { ...variant.asked, ...asked })
+  );
 }
 
 function told({ file }: Choice, { system, change }: Variant, step: Step): Step {

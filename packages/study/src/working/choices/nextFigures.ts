@@ -15,7 +15,7 @@ const WAY = { unit: "m", kind: "distance" } as const;
 export function nextFigures(given: CardGiven): FigureMaker[] {
   const { system, fitted, answer, temperature } = given;
   const { service } = system;
-  const figure = figuresIn("After the change", true);
+  const figure = figuresIn("After the change");
   const ratio = { name: "load over full load", unit: "1", kind: "ratio" } as const;
   const lowest = () => {
     const value = Math.min(1, ...(system.duty?.loads ?? []).map(({ load }) => load));

@@ -5,6 +5,7 @@ import * as formulas from "../formulas/choosing.js";
 import type { Step } from "../Step.js";
 import { asked, fromFile, fromSource, inWords, worked } from "../worked.js";
 import { intervalAsked } from "./arrangementCost.js";
+import { effortWords } from "./effortWords.js";
 import type { SizeGiven } from "./SizeGiven.js";
 
 const GROUP = "The search";
@@ -16,8 +17,8 @@ export function searchFigures(given: SizeGiven): FigureMaker[] {
   const { rating } = answer.asked;
   const most = file.service?.atMost ?? file.service?.interval;
   const key = file.service?.atMost === undefined ? "interval" : "at most";
-  const effort = Object.entries(answer.effort).map(([name, value]) =>
-    figure(`search effort, ${name}`, () => counted(`search effort, ${name}`, value, "counted in the search")),
+  const effort = (Object.keys(effortWords) as (keyof typeof effortWords)[]).map((key) =>
+    figure(effortWords[key], () => counted(effortWords[key], answer.effort[key], "counted in the search")),
   );
   return [
     figure("interval asked", () => intervalAsked(given)),
@@ -42,12 +43,9 @@ export function searchFigures(given: SizeGiven): FigureMaker[] {
     ),
     figure("candidates", () => candidates(given)),
     figure("passing", () => passing(given)),
-    figure("best by cost", () => placed(answer.best.cost)),
     ...effort,
     ...(options.bores ?? []).map((bore, at) =>
-      figure(`bore ${at + 1} tried`, () =>
-        asked("bores", { name: "bore tried", value: bore, unit: "m", kind: "bore" }),
-      ),
+      figure(`bore ${at + 1} tried`, () => asked("bore", { name: "bore tried", value: bore, unit: "m", kind: "bore" })),
     ),
   ];
 }
@@ -56,17 +54,13 @@ function counted(name: string, value: number, words: string): Step {
   return inWords(words, { name, value, unit: "1", kind: "plain" });
 }
 
-function placed(at: number | null): Step | null {
-  return at === null ? null : counted("place in the answer", at, "ranked by yearly cost, then vacuum, then elements");
-}
-
 /** One of those asked for, or a step between the coldest and the warmest of them. */
 function temperatureStep({ file, answer, options }: SizeGiven, value: number): Step {
   const plain = { name: "temperature searched at", value, unit: "K", kind: "temperature" } as const;
   const stated = options.temperatures?.length ? options.temperatures : temperaturesOf(file);
   if (stated.includes(value)) {
     const season = file.duty?.seasons?.findIndex(({ temperature }) => temperature === value) ?? -1;
-    if (options.temperatures?.length) return asked("temp", plain);
+    if (options.temperatures?.length) return asked("temperature", plain);
     return fromFile(season < 0 ? "fuel.temperature" : `duty.seasons[${season}].temperature`, plain);
   }
   const [coldest, warmest] = [answer.temperatures[0] ?? value, answer.temperatures.at(-1) ?? value];

@@ -35,7 +35,7 @@ export function stageFigures({ options }: SizeGiven, { stages, bore }: Layout, f
   } as const;
   return [
     ...counted,
-    { group: GROUP, name: width.name, make: () => (bore === null ? null : asked("bores", width)) },
+    { group: GROUP, name: width.name, make: () => (bore === null ? null : asked("bore", width)) },
     {
       group: GROUP,
       name: fails.name,
@@ -65,19 +65,25 @@ export function arrangementOwn(given: SizeGiven, variant: Omit<Variant, "own">, 
       );
       return V.length === 0 ? null : worked(mostVacuum, { V });
     }),
+    leastFigure(given, variant),
   ];
 }
 
 /** Figures of what came nearest, beside those of `check` and `life` with it put in. */
 export function nearestOwn(given: SizeGiven, variant: Omit<Variant, "own">, one: NearestMiss): FigureMaker[] {
+  return [...stageFigures(given, one), leastFigure(given, variant)];
+}
+
+/** What is in hand at the temperature, of those searched at, that leaves least. */
+function leastFigure({ answer }: SizeGiven, { system }: Omit<Variant, "own">): FigureMaker {
   const name = "least in hand";
   const make = (): Step | null => {
-    const i = given.answer.temperatures.flatMap(
-      (temperature) => figureStep(variant.system, "in hand, low end", { temperature }) ?? [],
+    const i = answer.temperatures.flatMap(
+      (temperature) => figureStep(system, "in hand, low end", { temperature }) ?? [],
     );
     return i.length === 0 ? null : worked(leastInHand, { i }, { name });
   };
-  return [...stageFigures(given, one), { group: GROUP, name, make, slow: true }];
+  return { group: GROUP, name, make, slow: true };
 }
 
 function stageSteps(given: SizeGiven, one: Arrangement): Step[] {

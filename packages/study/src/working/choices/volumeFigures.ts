@@ -91,7 +91,7 @@ function bodyOf(given: CardGiven, { part }: Changeable): Step {
 function strokeOf({ answer, options }: CardGiven): Step | null {
   const { stroke } = answer.priming;
   if (stroke === null) return null;
-  const plain = { name: "sweep of a stroke", value: stroke, ...VOLUME };
+  const plain = { name: "sweep of a stroke", value: stroke, ...VOLUME, kind: "small volume" } as const;
   return options.primer === undefined ? fromFile("service.primer", plain) : asked("primer", plain);
 }
 

@@ -1,10 +1,13 @@
+import { namesWords } from "../../say/namesWords.js";
 import type { Asked } from "../Asked.js";
+import { sharesTogether } from "../formulas/caught.js";
 import * as formulas from "../formulas/duty.js";
 import { cleanFigures } from "../life/cleanFigures.js";
-import { elementDrop, elementShare } from "../life/dropSteps.js";
+import { elementDrop, elementShare, goingTogether } from "../life/dropSteps.js";
 import { endOfLife } from "../life/endStep.js";
 import { filledScene, type LifeScene, lifeScene, momentsOf } from "../life/lifeFacts.js";
 import { change, interval, measures } from "../life/measureSteps.js";
+import { momentAfter } from "../life/momentAfter.js";
 import { partialFigures } from "../life/partialSteps.js";
 import { rangeFigures } from "../life/rangeFigures.js";
 import { remarkFigures } from "../life/remarkFigures.js";
@@ -78,7 +81,7 @@ function judgedAt({ facts, place, found }: LifeScene): Step | null {
 
 function elementFigures(life: LifeScene): FigureMaker[] {
   const group = "Each element";
-  return life.facts.given.elements.flatMap(({ name }, at): FigureMaker[] => [
+  const each = life.facts.given.elements.flatMap(({ name }, at): FigureMaker[] => [
     { group, name: `soil at start on ${name}`, make: () => soilAtStart(life, at) },
     { group, name: `soil on ${name}`, make: () => caught(life, at, "soil") },
     { group, name: `water in ${name}`, make: () => caught(life, at, "water") },
@@ -87,11 +90,17 @@ function elementFigures(life: LifeScene): FigureMaker[] {
     { group, name: `drop of ${name} at the end`, make: () => elementDrop(life, name, "then") },
     { group, name: `share of the rise of ${name}`, make: () => elementShare(life, name) },
   ]);
+  const together = goingTogether(life);
+  if (together.length === 0) return each;
+  const name = `share of the rise of ${namesWords(together)}`;
+  const make = () => worked(sharesTogether, { s: together.map((one) => elementShare(life, one)) }, { name });
+  return [...each, { group, name, make }];
 }
 
 /** What gauges would read at a moment on the way. */
-function traceFigures(life: LifeScene, { moment }: Asked): FigureMaker[] {
-  const at = moment === undefined ? undefined : momentsOf(life)[moment];
+function traceFigures(life: LifeScene, { moment, after }: Asked): FigureMaker[] {
+  const between = after === undefined ? undefined : momentAfter(life, after);
+  const at = moment === undefined ? between : momentsOf(life)[moment];
   if (at === undefined) return [];
   const scene = () => filledScene(life, at);
   const group = "On the way";

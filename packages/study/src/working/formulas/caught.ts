@@ -56,6 +56,18 @@ export const riseShare = formula({
   source: "definition",
 });
 
+/** Share of several elements that go together. */
+export const sharesTogether = formula({
+  id: "rise-shares-together",
+  name: "Share of the rise of several elements together",
+  text: "sum(s)",
+  symbols: { s: ["share of the rise of each of them", "1", "ratio"] },
+  result: ["s", "share of all the rise", "1", "ratio"],
+  holds: "always",
+  accuracy: "exact",
+  source: "definition",
+});
+
 /** Rise of one element. */
 export const riseOf = formula({
   id: "rise-of-element",

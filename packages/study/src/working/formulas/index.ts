@@ -11,6 +11,9 @@ import * as fibres from "./fibres.js";
 import * as filters from "./filters.js";
 import * as fittings from "./fittings.js";
 import * as flow from "./flow.js";
+import * as gauge from "./gauge.js";
+import * as gaugeLaws from "./gaugeLaws.js";
+import { inOrder } from "./inOrder.js";
 import * as limits from "./limits.js";
 import * as lines from "./lines.js";
 import * as loading from "./loading.js";
@@ -28,7 +31,7 @@ import * as yard from "./yard.js";
 import * as yardDays from "./yardDays.js";
 import * as yearCost from "./yearCost.js";
 
-/** A topic of the reference pages, with its formulas in the order they are stated. */
+/** A topic of the reference pages, with its formulas by name. */
 export interface FormulaTopic {
   readonly topic: string;
   readonly formulas: readonly Formula[];
@@ -36,39 +39,41 @@ export interface FormulaTopic {
 
 /** Every formula by topic, in the order of reference pages. */
 export const formulaTopics: readonly FormulaTopic[] = [
-  { topic: "Flow in a bore", formulas: Object.values(flow) },
-  { topic: "Lines", formulas: Object.values(lines) },
-  { topic: "Lines between laminar and turbulent flow", formulas: Object.values(passage) },
-  { topic: "Fittings, valves, orifices and climbs", formulas: Object.values(fittings) },
-  { topic: "Filters", formulas: Object.values(filters) },
-  { topic: "Filters known by an estimate", formulas: Object.values(estimates) },
-  { topic: "Fibre mats", formulas: Object.values(fibres) },
-  { topic: "Strainers", formulas: Object.values(screens) },
-  { topic: "Density of fuel", formulas: Object.values(density) },
-  { topic: "Viscosity of fuel", formulas: Object.values(viscosity) },
-  { topic: "Vapour and air in fuel", formulas: Object.values(vapour) },
-  { topic: "Air pressure", formulas: Object.values(air) },
-  { topic: "Along the path", formulas: Object.values(path) },
-  { topic: "Demand and pumps", formulas: Object.values(pumps) },
-  { topic: "Limits and ceilings", formulas: Object.values(limits) },
-  { topic: "Curves", formulas: Object.values(curves) },
-  { topic: "Duty and changes", formulas: Object.values(duty) },
-  { topic: "What filters catch", formulas: [...Object.values(soil), ...Object.values(caught)] },
-  { topic: "Water in fuel", formulas: Object.values(waterInFuel) },
+  { topic: "Flow in a bore", formulas: inOrder(flow) },
+  { topic: "Lines", formulas: inOrder(lines) },
+  { topic: "Lines between laminar and turbulent flow", formulas: inOrder(passage) },
+  { topic: "Fittings, valves, orifices and climbs", formulas: inOrder(fittings) },
+  { topic: "Filters", formulas: inOrder(filters) },
+  { topic: "Filters known by an estimate", formulas: inOrder(estimates) },
+  { topic: "Fibre mats", formulas: inOrder(fibres) },
+  { topic: "Strainers", formulas: inOrder(screens) },
+  { topic: "Density of fuel", formulas: inOrder(density) },
+  { topic: "Viscosity of fuel", formulas: inOrder(viscosity) },
+  { topic: "Vapour and air in fuel", formulas: inOrder(vapour) },
+  { topic: "Air pressure", formulas: inOrder(air) },
+  { topic: "Along the path", formulas: inOrder(path) },
+  { topic: "Demand and pumps", formulas: inOrder(pumps) },
+  { topic: "Limits and ceilings", formulas: inOrder(limits) },
+  { topic: "Curves", formulas: inOrder(curves) },
+  { topic: "Duty and changes", formulas: inOrder(duty) },
+  { topic: "What filters catch", formulas: inOrder(soil, caught) },
+  { topic: "Water in fuel", formulas: inOrder(waterInFuel) },
   {
     topic: "How filters plug",
-    formulas: Object.values(loading).flatMap((one) =>
-      "id" in one ? [one as Formula] : (Object.values(one) as Formula[]),
-    ),
+    formulas: inOrder(loading),
   },
-  { topic: "At the bench", formulas: Object.values(bench) },
-  { topic: "Comparing systems", formulas: [...Object.values(choosing), ...Object.values(most)] },
-  { topic: "What a year costs", formulas: Object.values(yearCost) },
+  {
+    topic: "Reading a gauge",
+    formulas: inOrder(gauge, gaugeLaws),
+  },
+  { topic: "At the bench", formulas: inOrder(bench) },
+  { topic: "Comparing systems", formulas: inOrder(choosing, most) },
+  { topic: "What a year costs", formulas: inOrder(yearCost) },
   {
     topic: "A yard of machines",
-    formulas: [...Object.values(yard).flatMap((one): Formula[] => Object.values(one)), ...Object.values(yardDays)],
+    formulas: inOrder(yard, yardDays),
   },
-  { topic: "Draws of what is uncertain", formulas: Object.values(spreads) },
+  { topic: "Draws of what is uncertain", formulas: inOrder(spreads) },
 ];
 
 /** Every formula, in the order of reference pages. */

@@ -9,7 +9,8 @@ function ofMeter(meter: "hours" | "distance") {
   const unit = meter === "hours" ? "s" : "m";
   const total = (meaning: string): ShortSymbol => [meaning, unit, meter === "hours" ? "running time" : "distance"];
   const result = (letter: string, meaning: string) => [letter, ...total(meaning)] as [string, string, string];
-  const rate: ShortSymbol = ["rate of use", `${unit}/s`];
+  const perDay = meter === "hours" ? "hours a day" : "distance a day";
+  const rate: ShortSymbol = ["rate of use", `${unit}/s`, perDay];
   const name = (words: string) => (meter === "hours" ? words : `${words}, by distance`);
   const id = (words: string) => `${words}-${meter}`;
   return {
@@ -27,7 +28,7 @@ function ofMeter(meter: "hours" | "distance") {
       name: name("Rate of use between rows of the log"),
       text: "sum(g) / (sum(n) * D)",
       symbols: { g: total("gain between two rows"), n: ["days between them", "d"], D },
-      result: ["r", "rate of use", `${unit}/s`],
+      result: ["r", "rate of use", `${unit}/s`, perDay],
       holds: "two weeks of the log or more, of its last year; what a new meter missed is left out",
       ...straight,
     }),
@@ -36,7 +37,7 @@ function ofMeter(meter: "hours" | "distance") {
       name: name("Slowest use of the log"),
       text: "min(r)",
       symbols: { r: ["rate of use over each stretch of 28 days or more", `${unit}/s`] },
-      result: ["r", "slowest rate of use", `${unit}/s`],
+      result: ["r", "slowest rate of use", `${unit}/s`, perDay],
       holds: "two stretches or more",
       ...exact,
     }),
@@ -45,7 +46,7 @@ function ofMeter(meter: "hours" | "distance") {
       name: name("Fastest use of the log"),
       text: "max(r)",
       symbols: { r: ["rate of use over each stretch of 28 days or more", `${unit}/s`] },
-      result: ["r", "fastest rate of use", `${unit}/s`],
+      result: ["r", "fastest rate of use", `${unit}/s`, perDay],
       holds: "two stretches or more",
       ...exact,
     }),
@@ -54,7 +55,7 @@ function ofMeter(meter: "hours" | "distance") {
       name: name("Rate of use by the duty"),
       text: "Y / a",
       symbols: { Y: total("gained in a year of duty"), a: ["calendar year of 365.25 days", "s"] },
-      result: ["r", "rate of use", `${unit}/s`],
+      result: ["r", "rate of use", `${unit}/s`, perDay],
       holds: "where the log tells no rate",
       ...straight,
     }),

@@ -2,7 +2,7 @@ import type { Leaf } from "./Leaf.js";
 import type { WorkedQuestion } from "./leafAt.js";
 
 /** A question with live figures in its sentences that have a working. */
-export type KeyedQuestion = WorkedQuestion | "card";
+export type KeyedQuestion = WorkedQuestion | "card" | "gauge";
 
 type Keys = Readonly<Record<string, Leaf>>;
 
@@ -24,6 +24,7 @@ const point: Keys = {
 };
 
 const card = (name: string, of = "fitted"): Leaf => ({ figure: name, asked: {}, of });
+const left = (name: string): Leaf => ({ figure: name, asked: {}, of: "left" });
 
 /** What stands behind them is the name of an element, so that the key is the figure's own name. */
 const named: Readonly<Record<KeyedQuestion, readonly RegExp[]>> = {
@@ -38,6 +39,7 @@ const named: Readonly<Record<KeyedQuestion, readonly RegExp[]>> = {
     /^draining of ./,
     /^shutting of .+ by water$/,
   ],
+  gauge: [],
   card: [/^draining of ./, /^shutting of .+ by water$/, /^head over ./],
 };
 
@@ -67,6 +69,7 @@ const keys: Readonly<Record<KeyedQuestion, Keys>> = {
     strokes: card("least strokes"),
     "most strokes": card("most strokes"),
     "vacuum full": card("vacuum now"),
+    "vacuum idle": card("vacuum now", "lowest load"),
     "vacuum alone": card("vacuum now", "duplex"),
     "feed pressure": card("feed pressure"),
     lines: card("fuel in the lines beside"),
@@ -75,14 +78,15 @@ const keys: Readonly<Record<KeyedQuestion, Keys>> = {
     free: card("free water"),
     settling: card("time to settle"),
   },
+  gauge: { left: left("running time left"), temperature: left("temperature where the limit is met") },
 };
 
 /**
  * Which working belongs to a live figure of a sentence, by its key; the sentence's own temperature and demand are for the
  * caller to ask with. Where an element has to be told, the key is the figure's own name, with the element's in it. Figures of
- * a card say what they are `of`: `choiceWorking` takes them, with `cardChoice`.
+ * a card and of readings say what they are `of`: `choiceWorking` takes them, with `cardChoice`, and `gaugeWorking`.
  *
- * @returns null for a key that means no single figure, such as the share of several elements that go together
+ * @returns null for a key that is no figure of that question
  */
 export function figureOfKey(question: KeyedQuestion, key: string): Leaf | null {
   const known = keys[question][key];

@@ -2,6 +2,7 @@ import type { Asked } from "../Asked.js";
 import type { ChoiceQuestion } from "../choices/Choice.js";
 import { cardAsked, cardLeaves, cardOf } from "./cardLeaves.js";
 import { fleetLeaves, fleetOf } from "./fleetLeaves.js";
+import { gaugeLeaves, gaugeOf } from "./gaugeLeaves.js";
 import type { Blocks, Leaf, LeafRow } from "./Leaf.js";
 import { lifeLeaves } from "./lifeLeaves.js";
 import { checkLeaves, curveLeaves } from "./pointLeaves.js";
@@ -17,6 +18,9 @@ export const leavesOf = { check: checkLeaves, curve: curveLeaves, life: lifeLeav
 
 /** A question whose figures all have a working. */
 export type WorkedQuestion = keyof typeof leavesOf;
+
+/** A question whose answer is about several things, each with figures of its own. */
+export type MemberQuestion = "fleet" | "gauge";
 
 /** The same of the questions that compare systems. */
 export const choiceLeaves: Readonly<Record<ChoiceQuestion, readonly LeafRow[]>> = {
@@ -36,7 +40,8 @@ const ofWhich: Readonly<Record<ChoiceQuestion, (path: readonly (string | number)
 
 /**
  * Which working belongs to a figure of an answer in JSON: every `{ value, unit }` of it has one. `workingOf` takes what it
- * hands back, or `choiceWorking` where the question compares systems, or `fleetWorking` for a yard.
+ * hands back, or `choiceWorking` where the question compares systems, or `fleetWorking` for a yard and `gaugeWorking` for
+ * readings.
  *
  * @param question of the answer
  * @param answer as `--json` gives it, one of its `answers`
@@ -45,7 +50,7 @@ const ofWhich: Readonly<Record<ChoiceQuestion, (path: readonly (string | number)
  * @returns null for a path that is no figure
  */
 export function leafAt(
-  question: WorkedQuestion | ChoiceQuestion | "fleet",
+  question: WorkedQuestion | ChoiceQuestion | MemberQuestion,
   answer: object,
   path: readonly (string | number)[],
   { ownTemperature = false } = {},
@@ -68,17 +73,21 @@ export function leafAt(
   const which = isEnd || end === "middle" ? end : null;
   const title = full(name, which);
   if (question === "fleet") return { figure: title, asked: {}, of: fleetOf(keys) };
+  if (question === "gauge") {
+    return { figure: column === null ? title : `${title} ${column + 1}`, asked: {}, of: gaugeOf(keys, answer) };
+  }
   const own = question === "card" ? cardAsked(blocks) : pointAsked(blocks);
   if (isChoice(question)) return { figure: title, asked: own, of: ofWhich[question](keys, answer) };
   return { figure: title, asked: askedAt(blocks, keys, { column, ownTemperature }) };
 }
 
-function isChoice(question: WorkedQuestion | ChoiceQuestion | "fleet"): question is ChoiceQuestion {
+function isChoice(question: WorkedQuestion | ChoiceQuestion | MemberQuestion): question is ChoiceQuestion {
   return question in choiceLeaves;
 }
 
-function rowsOf(question: WorkedQuestion | ChoiceQuestion | "fleet"): readonly LeafRow[] {
+function rowsOf(question: WorkedQuestion | ChoiceQuestion | MemberQuestion): readonly LeafRow[] {
   if (question === "fleet") return fleetLeaves;
+  if (question === "gauge") return gaugeLeaves;
   return isChoice(question) ? choiceLeaves[question] : leavesOf[question];
 }
 

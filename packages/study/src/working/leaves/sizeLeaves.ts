@@ -1,3 +1,4 @@
+import { effortWords } from "../choices/effortWords.js";
 import type { LeafRow } from "./Leaf.js";
 
 const layout = (place: string): LeafRow[] => [
@@ -19,7 +20,6 @@ const arrangement = (place: string): LeafRow[] => [
   [`${place}.stoppages`, "cost of stoppages in a year"],
 ];
 
-const effort = ["spared", "bySums", "byModel", "orders", "lives"] as const;
 /** More than any search keeps to: one each 5 K between the coldest and the hottest fuel, and those stated. */
 const TEMPERATURES = 100;
 
@@ -44,7 +44,7 @@ export const sizeLeaves: readonly LeafRow[] = [
   ...layout("nearest"),
   ["nearest.inHand", "least in hand"],
   ["nearest.life", "end of life"],
-  ...effort.map((one): LeafRow => [`effort.${one}`, `search effort, ${one}`]),
+  ...Object.entries(effortWords).map(([key, words]): LeafRow => [`effort.${key}`, words]),
 ];
 
 /** Which arrangement a figure of `size` belongs to, or the search itself. */

@@ -1,4 +1,5 @@
 import { elementRows } from "../../life/elementRows.js";
+import { firstToGo } from "../../life/firstToGo.js";
 import * as formulas from "../formulas/caught.js";
 import { deliveryWay } from "../path/deliveryWay.js";
 import { suctionWay } from "../path/suctionWay.js";
@@ -39,6 +40,12 @@ export function elementShare(life: LifeScene, name: string): Step {
     return inWords("no drop has risen", { name: title, value, unit: "1", kind: "ratio" });
   const d = elementDrop(life, name, "then");
   return worked(formulas.riseShare, { d, d_0: elementDrop(life, name, "clean"), p }, { name: title, value });
+}
+
+/** Names of the elements that go first, where several do. */
+export function goingTogether(life: LifeScene): string[] {
+  const names = firstToGo(rowsOf(life)).map(({ name }) => name);
+  return names.length > 1 ? names : [];
 }
 
 function rowsOf(life: LifeScene) {

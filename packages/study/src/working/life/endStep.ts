@@ -1,11 +1,8 @@
 import type { LifeEnd } from "@thirstline/core";
-import { filtersWithPlaces } from "../figures/filterAt.js";
-import { rowFigures } from "../figures/rowFigures.js";
-import { ofPart } from "../parts/PartScene.js";
 import type { Check, Step } from "../Step.js";
 import type { Scene } from "../scene/Scene.js";
-import { limitSides } from "../supply/limitSides.js";
 import { searched } from "../worked.js";
+import { endSides } from "./endSides.js";
 import { filledScene, type LifeScene } from "./lifeFacts.js";
 
 /** Both sides of what ended a life may differ by no more to count as equal. */
@@ -26,27 +23,11 @@ export function endOfLife(life: LifeScene, name = "end of life"): Step | null {
 
 /** What ends a life, on both sides: the limit at the demand, or the element's own drop. */
 function endCheck(scene: Scene, by: LifeEnd, time: number): Check | null {
-  const scale = scene.supply.ambientPressure;
-  if (by.kind === "limit") {
-    const sides = limitSides(scene, by.limit);
-    return (
-      sides &&
-      equalOr(sides, sides.holds, { time, scale: sides.left.unit === "Pa" ? scale : Math.abs(sides.right.value) })
-    );
-  }
-  const drop =
-    rowFigures(scene)
-      .find(({ name }) => name === `drop of ${by.element}`)
-      ?.make() ?? null;
-  const place = filtersWithPlaces(scene).find(({ part }) => part.name === by.element);
-  if (!drop || !place) return null;
-  const right = ofPart({ scene, path: place.path }, "terminal drop", {
-    name: `terminal drop of ${by.element}`,
-    value: place.part.terminalDrop ?? Number.NaN,
-    unit: "Pa",
-    kind: "pressure",
-  });
-  return equalOr({ left: drop, right, words: "the element's drop is its terminal drop" }, "<=", { time, scale });
+  const sides = endSides(scene, by);
+  const size = scene.supply.ambientPressure;
+  return (
+    sides && equalOr(sides, sides.holds, { time, scale: sides.left.unit === "Pa" ? size : Math.abs(sides.right.value) })
+  );
 }
 
 /** Equal where the search closed in on it; else the limit is broken from the start, or stepped over. */

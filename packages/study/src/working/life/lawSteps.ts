@@ -16,6 +16,7 @@ import { resistanceOf } from "../parts/mediumSteps.js";
 import { ofPart } from "../parts/PartScene.js";
 import type { PartPath, Step } from "../Step.js";
 import { fromSource, inWords, searched, worked } from "../worked.js";
+import { lettersOf } from "./lettersOf.js";
 import type { LifeScene } from "./lifeFacts.js";
 
 type Test = NonNullable<SystemFilter["capacityTest"]>;
@@ -33,18 +34,6 @@ export function soilRatio(life: LifeScene, name: string, law: LoadingLaw, m: Ste
   if (law[outer] === 0) return worked(formulas.ratios[inner], { K: constantOf(life, name, law, inner), m }, { value });
   const pair = formulas.pairRatios[law.name as CombinedLawName];
   return worked(pair, { A: constantOf(life, name, law, inner), B: constantOf(life, name, law, outer), m }, { value });
-}
-
-/** Which constants the letters A and B of a pair's formula stand for. */
-function lettersOf(name: CombinedLawName): readonly [SingleLawName, SingleLawName] {
-  const pairs: Readonly<Record<CombinedLawName, readonly [SingleLawName, SingleLawName]>> = {
-    "cake-complete": ["cake", "complete"],
-    "cake-intermediate": ["cake", "intermediate"],
-    "complete-standard": ["standard", "complete"],
-    "intermediate-standard": ["standard", "intermediate"],
-    "cake-standard": ["cake", "standard"],
-  };
-  return pairs[name];
 }
 
 function constantOf(life: LifeScene, name: string, law: LoadingLaw, which: SingleLawName): Step {

@@ -1,32 +1,18 @@
 import type { BankDescent, DescentEntry, Part, PartDescent } from "@thirstline/core";
 import type { SystemBank, SystemPart } from "@thirstline/spec/system";
-import { dropSum, pressureAfter } from "../formulas/path.js";
+import { dropSum } from "../formulas/path.js";
 import { boreOf, reynoldsIn } from "../parts/boreSteps.js";
 import { throatOf } from "../parts/otherDrops.js";
 import type { PartScene } from "../parts/PartScene.js";
 import { partDrop } from "../parts/partDrop.js";
 import type { PartPath, Step } from "../Step.js";
-import type { Scene } from "../scene/Scene.js";
 import { inWords, worked } from "../worked.js";
-import { kineticIn } from "./kineticIn.js";
 import { known } from "./known.js";
 import { once } from "./once.js";
+import type { Start } from "./Start.js";
 import type { Stop, Stretch } from "./Stop.js";
 import { type Branch, splitStep, standsOnStep } from "./splitStep.js";
-
-/** Where a stretch begins. */
-export interface Start {
-  readonly scene: Scene;
-  /** total pressure there, absolute */
-  readonly pressure: () => Step;
-  /** what has been spent since then */
-  readonly spent: readonly (() => Step | null)[];
-  readonly bore: Step | null;
-  readonly flow: Step;
-  readonly depth: number;
-  /** names of the rows still to come, in order */
-  readonly names: Iterator<string>;
-}
+import { staticBehind } from "./staticBehind.js";
 
 /** Follows parts and what core says of them, side by side, from a start. */
 export function walkStretch(
@@ -129,16 +115,6 @@ function branchesOf(part: SystemBank, entry: BankDescent, path: PartPath, start:
     const quiet = { ...start, flow, depth: start.depth + 1, names: nameless() };
     return { place, size, alone: walkStretch(branch, entries, place, quiet) };
   });
-}
-
-/** Static pressure behind what has been spent. */
-function staticBehind(start: Start, value: number | null, name: string): Step | null {
-  // On the main path no flow is the start of flow: a check valve is just opening. In a branch it may be held shut.
-  if (value === null && (start.depth > 0 || start.flow.value !== 0)) return null;
-  const d = known(start.spent);
-  if (!d) return null;
-  const more = { name: `pressure behind ${name}`, ...(value === null ? {} : { value }) };
-  return worked(pressureAfter, { p: start.pressure(), d, p_k: kineticIn(start) }, more);
 }
 
 function nextName({ names }: Start): string {

@@ -5,30 +5,19 @@ import type { FleetMachine, FleetOptions } from "../../fleet/FleetMachine.js";
 import { fleetEntry } from "../../fleet/fleetEntry.js";
 import { historyOf } from "../../fleet/historyOf.js";
 import { type Outlook, outlookOf } from "../../fleet/outlookOf.js";
-import type { FigureMaker } from "../figures/FigureMaker.js";
+import { type Member, type Members, membersOf } from "../members.js";
 import { asked, inWords } from "../worked.js";
 import { machineFigures } from "./machineFigures.js";
 import { partFigures } from "./partFigures.js";
 import { tracksOf } from "./tracksOf.js";
 
 /** What of a yard has figures: the whole of it, a machine or a part. */
-export interface FleetMember {
-  /** how it is called */
-  readonly name: string;
-  /** with new elements, for figures of `check` and `life`; null where there is no system to it */
-  readonly system: System | null;
-  readonly own: readonly FigureMaker[];
-}
+export type FleetMember = Member;
 
 /** A yard whose figures are worked out: "yard", "machine 0" and "part 0" and on, in the order of the answer. */
 export interface FleetChoice {
   readonly question: "fleet";
-  readonly members: {
-    /** the one of a name; null for none */
-    readonly get: (of: string) => FleetMember | null;
-    /** in the order of the answer */
-    readonly names: readonly string[];
-  };
+  readonly members: Members;
 }
 
 /**
@@ -59,13 +48,7 @@ export function fleetChoice(
   for (const [at, part] of answer.parts.entries()) {
     makers.set(`part ${at}`, () => ({ name: part.part, system: null, own: partFigures(part) }));
   }
-  const made = new Map<string, FleetMember | null>();
-  const get = (of: string): FleetMember | null => {
-    const found = made.get(of) ?? makers.get(of)?.() ?? null;
-    made.set(of, found);
-    return found;
-  };
-  return { question: "fleet", members: { get, names: [...makers.keys()] } };
+  return { question: "fleet", members: membersOf(makers) };
 }
 
 function yardMember({ within }: FleetAnswer, options: FleetOptions): FleetMember {

@@ -1,6 +1,6 @@
 import type { Leaf } from "../leaves/Leaf.js";
+import { memberFigures, memberWorking } from "../members.js";
 import type { Working } from "../Step.js";
-import { workingOf } from "../workingOf.js";
 import type { FleetChoice } from "./fleetChoice.js";
 
 /**
@@ -13,15 +13,11 @@ import type { FleetChoice } from "./fleetChoice.js";
  * @example
  * fleetWorking(choice, { of: "machine 0", figure: "days until it is due", asked: {} })?.step.value // d
  */
-export function fleetWorking(choice: FleetChoice, { of = "yard", figure, asked }: Leaf): Working | null {
-  const member = choice.members.get(of);
-  if (!member) return null;
-  const own = member.own.find(({ name }) => name === figure);
-  const step = own ? own.make() : member.system && (workingOf(member.system, figure, asked)?.step ?? null);
-  return step && Number.isFinite(step.value) ? { figure, system: member.name, step } : null;
+export function fleetWorking(choice: FleetChoice, leaf: Leaf): Working | null {
+  return memberWorking(choice.members, leaf.of ?? "yard", leaf);
 }
 
 /** Names of the figures there are of one member of a yard. */
 export function fleetFigures(choice: FleetChoice, of: string): readonly string[] {
-  return (choice.members.get(of)?.own ?? []).filter(({ make }) => make() !== null).map(({ name }) => name);
+  return memberFigures(choice.members, of);
 }

@@ -13,7 +13,7 @@ import { gaugeStep, type oldestFollowed } from "./restrictionSteps.js";
 /** Figures of one machine of a yard. */
 export function machineFigures(given: MachineGiven): FigureMaker[] {
   const { judged, entry, hours, distance } = given;
-  const figure = figuresIn("When it is due", true);
+  const figure = figuresIn("When it is due");
   const limits = judged.elements.flatMap((element) => element.limits.map((limit) => ({ element, limit })));
   const due = (): Step | null => {
     const d = limits.flatMap(({ element, limit }) => daysTo(given, element, limit) ?? []);
