@@ -1,4 +1,5 @@
 import type { OptionName } from "./options.js";
+import { type OtherQuestion, otherQuestions } from "./otherQuestions.js";
 import type { Run } from "./Run.js";
 
 /** A command of the command line. */
@@ -9,6 +10,8 @@ export interface Command {
   readonly takes?: string;
   readonly about: string;
   readonly options: readonly OptionName[];
+  /** questions whose figures it takes with --of, each asked with that question's own options */
+  readonly of?: readonly OtherQuestion[];
   readonly examples: readonly string[];
   /** what its exit codes mean */
   readonly exits: readonly string[];
@@ -225,12 +228,19 @@ export const commands: readonly Command[] = [
     about:
       "Shows how a figure was reached: its formula, the same with values put in, the result, and what every letter is, " +
       "with where it comes from: a place in the file, a published table, a search with what proves it, or a figure of its " +
-      "own. Without a figure it lists all there are. Everything is worked out anew with its units and compared.",
-    options: ["temperature", "demand", "depth", "draws", "seed", "markdown", "units", "json", "help"],
+      "own. Without a figure it lists all there are. Everything is worked out anew with its units and compared. Figures " +
+      "of check, curve and life are asked for as they are; those of gauge, swap, size, remedy, card and fleet with --of " +
+      "and the options of that question. Where such a question has several of a figure, what it is of stands before it: " +
+      '"now: vacuum", "arrangement 2: cost of a year", "Yard crane: days until it is due"; that alone lists all its figures.',
+    options: ["of", "temperature", "demand", "depth", "draws", "seed", "markdown", "units", "json", "help"],
+    of: otherQuestions,
     examples: [
       "thirstline why ferry.yaml",
       'thirstline why ferry.yaml "vacuum" --depth 2',
       'thirstline why ferry.yaml "drop of prefilter A" -t "-10 degC" --markdown',
+      'thirstline why crane.yaml "single 1: ceiling gained" --of remedy',
+      'thirstline why ferry.yaml readings.csv "running time left" --of gauge',
+      'thirstline why yard "Yard crane: days until it is due" --of fleet',
     ],
     exits: ["0  there is a working", "4  the figure has no value here", "2  the input is at fault"],
     load: async () => (await import("../commands/why.js")).runWhy,

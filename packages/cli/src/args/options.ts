@@ -72,6 +72,11 @@ export const options = [
     help: "puts an entry into the log: machine, day, then readings with their units and what was changed; may be repeated",
   },
   { name: "ics", value: "FILE", help: "writes what falls due as a calendar too" },
+  {
+    name: "of",
+    value: "QUESTION",
+    help: "figures of that question (gauge, swap, size, remedy, card, fleet), which takes its own options too",
+  },
   { name: "depth", value: "N", help: "how many steps down a working goes, 1 to 100; 1 when left out, all with --json" },
   { name: "markdown", help: "the working as Markdown, its formulas for a typesetter" },
   {

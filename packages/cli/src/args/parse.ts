@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import type { ArgumentFault } from "./ArgumentFault.js";
 import { type Command, commands } from "./commands.js";
 import { type Option, type OptionName, options } from "./options.js";
+import { optionsTaken } from "./optionsTaken.js";
 import type { Request } from "./Request.js";
 
 /** A command line taken apart, with everything that is wrong with it. */
@@ -75,14 +76,21 @@ function take(
   return before !== undefined && !option.repeatable ? refuse("given twice", "is given twice; once is enough") : [];
 }
 
-function foreign(command: Command, given: ReadonlyMap<OptionName, unknown>): ArgumentFault[] {
-  const strange = [...given.keys()].filter((name) => name !== "version" && !command.options.includes(name));
+function foreign(command: Command, given: ReadonlyMap<OptionName, readonly string[]>): ArgumentFault[] {
+  const [of = null] = given.get("of") ?? [];
+  const taken = optionsTaken(command, of);
+  // Which options go with a question that there is not, nobody can say; the command tells that.
+  if (taken === null) return [];
+  const asked = command.of !== undefined && of !== null ? `${command.name} --of ${of}` : command.name;
+  const strange = [...given.keys()].filter((name) => name !== "version" && !taken.includes(name));
   return strange.map((name) => {
     const others = commands.filter((one) => one.options.includes(name)).map((one) => one.name);
+    const asks = of === null ? others.filter((one) => command.of?.some((name) => name === one)) : [];
+    const hint = asks.length === 0 ? "" : `; for figures of those add ${asks.map((one) => `--of ${one}`).join(" or ")}`;
     return {
       at: `--${name}`,
       code: "foreign option",
-      message: `is not for ${command.name}, but for ${others.join(", ")}`,
+      message: `is not for ${asked}, but for ${others.join(", ")}${hint}`,
     };
   });
 }

@@ -8,6 +8,7 @@ import type { Io } from "../io/Io.js";
 import type { Output } from "../io/Output.js";
 import { readInputs } from "../io/readInput.js";
 import type { Answered } from "./Answered.js";
+import { refusal } from "./refusal.js";
 
 /** All the answers to a request, or the code it ended with. */
 export interface Answers<Answer> {
@@ -55,10 +56,4 @@ function answerOne<Answer>(
   } catch (error) {
     return [refusal(file, error)];
   }
-}
-
-/** What core refuses is input that no answer exists for; anything else is a mistake of ours and must be seen. */
-function refusal(file: string, error: unknown): Fault {
-  if (!(error instanceof Error) || error.name !== "InputError") throw error;
-  return { file, line: 1, column: 1, path: "", code: "no answer", received: null, message: error.message };
 }

@@ -1,35 +1,17 @@
-import { nearest, quantity } from "@thirstline/spec";
-import type { System } from "@thirstline/spec/system";
-import { type CardAnswer, type CardOptions, card, cardHtml, cardNames } from "@thirstline/study";
-import type { ArgumentFault } from "../args/ArgumentFault.js";
-import type { Query } from "../args/Query.js";
-import type { Request } from "../args/Request.js";
+import { type CardAnswer, cardHtml } from "@thirstline/study";
 import type { Run } from "../args/Run.js";
-import { readQuery } from "../args/readQuery.js";
 import { cardExit, exit, worst } from "../exit.js";
-import { argumentFaults, complain } from "../io/complain.js";
 import { painter } from "../io/paint.js";
 import { cardJson } from "../json/cardJson.js";
 import { cardText } from "../text/cardText.js";
 import type { Answered } from "./Answered.js";
-import { answerAll } from "./answerAll.js";
+import { cardAnswers } from "./cardAnswers.js";
 
 /** `thirstline card`: what do I do at the bench? */
 export const runCard: Run = async (request, io, out, err) => {
-  const asked = await askedOf(request);
-  if ("faults" in asked) {
-    await complain(argumentFaults(asked.faults), request.given.has("json"), out, err);
-    return exit.fault;
-  }
-  const unknown: ArgumentFault[] = [];
-  const answers = await answerAll(request, io, out, err, (system, query) => {
-    const strange = unknownNames(system, asked.at);
-    unknown.push(...strange);
-    return strange.length > 0 ? null : card(system, { ...asked, units: query.units });
-  });
-  if (unknown.length > 0) await complain(argumentFaults(unknown), request.given.has("json"), out, err);
-  if (answers === null || unknown.length > 0) return exit.fault;
-  const answered = answers.answered.filter((one): one is Answered<CardAnswer> => one.answer !== null);
+  const answers = await cardAnswers(request, io, out, err);
+  if (answers === null) return exit.fault;
+  const { answered } = answers;
   if (request.given.has("html")) await out.write(answered.map(({ answer }) => cardHtml(answer)).join(""));
   else if (answers.query.form === "json") {
     await out.write(`${JSON.stringify({ answers: answered.map(jsonOf) }, null, 2)}\n`);
@@ -38,52 +20,6 @@ export const runCard: Run = async (request, io, out, err) => {
   }
   return worst([...answered.map(({ answer }) => cardExit[answer.verdict]), ...(answers.faulty ? [exit.fault] : [])]);
 };
-
-type Asked = CardOptions & { readonly at: readonly string[] };
-
-/** Understands what only a card is asked, or says everything that is wrong with it. */
-async function askedOf(request: Request): Promise<Asked | { readonly faults: readonly ArgumentFault[] }> {
-  const { given, files } = request;
-  const query = await readQuery(request);
-  const faults: ArgumentFault[] = "faults" in query ? [...query.faults] : [];
-  const refuse = (at: string, code: string, message: string) => faults.push({ at, code, message });
-  const [prefill] = given.get("prefill") ?? [];
-  if (prefill !== undefined && prefill !== "manual-allows") {
-    refuse("--prefill", "unknown word", `"${prefill}" is not known here; write manual-allows, and only if it does`);
-  }
-  const [primer] = given.get("primer") ?? [];
-  const stroke = primer === undefined ? null : quantity(primer, "stroke");
-  if (stroke && "fault" in stroke) refuse("--primer", stroke.fault.code, stroke.fault.message);
-  if (given.has("html") && given.has("json")) refuse("--html", "two forms", "and --json exclude each other");
-  if (given.has("html") && files.length > 1) {
-    refuse("--html", "several files", "makes one page; name one file at a time");
-  }
-  const temperatures = "faults" in query ? [] : (query satisfies Query).temperatures;
-  if (temperatures.length > 1) {
-    refuse("--temperature", "several temperatures", "may be given once: a card is for one day");
-  }
-  if (faults.length > 0) return { faults };
-  const [temperature] = temperatures;
-  return {
-    at: given.get("at") ?? [],
-    ...(temperature === undefined ? {} : { temperature }),
-    ...(prefill === undefined ? {} : { prefill: "manual-allows" }),
-    ...(stroke && "value" in stroke ? { primer: stroke.value } : {}),
-  };
-}
-
-/** Names that are no element of the system, each with the one most likely meant. */
-function unknownNames(system: System, at: readonly string[]): ArgumentFault[] {
-  const known = cardNames(system);
-  return at
-    .filter((name) => !known.includes(name))
-    .map((name) => {
-      const near = nearest(name, known);
-      const list = known.length === 0 ? "it has none" : `it has ${known.map((one) => `"${one}"`).join(", ")}`;
-      const hint = near === undefined ? list : `did you mean "${near}"? ${list}`;
-      return { at: "--at", code: "unknown filter", message: `"${name}" is no filter of ${system.name}; ${hint}` };
-    });
-}
 
 function jsonOf({ file, answer, fileCautions }: Answered<CardAnswer>) {
   return { file, ...cardJson(answer), fileCautions };

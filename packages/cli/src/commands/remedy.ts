@@ -8,18 +8,14 @@ import { remedyText } from "../text/remedyText.js";
 import type { Answered } from "./Answered.js";
 import { answerAll } from "./answerAll.js";
 import { choosing } from "./choosing.js";
+import { remedyOptions } from "./remedyOptions.js";
 
 /** `thirstline remedy`: what would help most? */
 export const runRemedy: Run = async (request, io, out, err) => {
   const asked = await choosing(request, [], io, out, err);
   if (asked === null) return exit.fault;
-  const { query, choice } = asked;
-  const answers = await answerAll(request, io, out, err, (system) =>
-    remedy(system, {
-      costs: choice.costs,
-      ...(query.temperatures.length === 0 ? {} : { temperatures: query.temperatures }),
-    }),
-  );
+  const { query } = asked;
+  const answers = await answerAll(request, io, out, err, (system) => remedy(system, remedyOptions(asked)));
   if (answers === null) return exit.fault;
   const { answered, faulty } = answers;
   if (query.form === "json") await out.write(`${JSON.stringify({ answers: answered.map(jsonOf) }, null, 2)}\n`);

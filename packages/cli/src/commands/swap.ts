@@ -1,13 +1,4 @@
-import type { CatalogueElement, System } from "@thirstline/spec/system";
-import {
-  asFitted,
-  fitElement,
-  fittedFrom,
-  type SwapAnswer,
-  type SwapGiven,
-  type SwapOptions,
-  swap,
-} from "@thirstline/study";
+import { fitElement, type SwapAnswer, type SwapGiven, swap } from "@thirstline/study";
 import type { Run } from "../args/Run.js";
 import { drawLives } from "../draw/drawLives.js";
 import { exit, swapExit, worst } from "../exit.js";
@@ -20,6 +11,7 @@ import { swapText } from "../text/swapText.js";
 import type { Answered } from "./Answered.js";
 import { answerAll } from "./answerAll.js";
 import { type Choosing, choosing } from "./choosing.js";
+import { swapOptions } from "./swapOptions.js";
 
 /** `thirstline swap`: may I fit that one instead? */
 export const runSwap: Run = async (request, io, out, err) => {
@@ -28,7 +20,7 @@ export const runSwap: Run = async (request, io, out, err) => {
   const { query } = asked;
   const given = { at: asked.choice.at, with: asked.other };
   const answers = await answerAll(request, io, out, err, (system) =>
-    swap(system, given, optionsOf(system, asked, null)),
+    swap(system, given, swapOptions(system, asked, null)),
   );
   if (answers === null) return exit.fault;
   const answered: Answered<SwapAnswer>[] = [];
@@ -54,29 +46,7 @@ async function withLives(
   const both = [system, fitElement(system, answer.at, given.with)];
   const [now, changed] = await drawLives(both, asked.query, system.name, io, err);
   if (!now || !changed) return one;
-  return { ...one, answer: swap(system, given, optionsOf(system, asked, { now, changed })) };
-}
-
-function optionsOf(
-  system: System,
-  { choice, catalogue, query, fitted }: Choosing,
-  lives: SwapOptions["lives"] | null,
-): SwapOptions {
-  return {
-    fitted: fitted ?? fittedIn(system, choice.at, catalogue),
-    draws: 0,
-    ...(lives ? { lives } : {}),
-    ...(query.temperatures.length === 0 ? {} : { temperatures: query.temperatures }),
-    ...(choice.rating === null ? {} : { rating: choice.rating }),
-    ...(choice.labour === null ? {} : { labourRate: choice.labour }),
-    ...(choice.stoppage === null ? {} : { stoppage: choice.stoppage }),
-  };
-}
-
-/** What the catalogue calls the element that is fitted, going by its figures. */
-function fittedIn(system: System, at: readonly string[], catalogue: readonly CatalogueElement[]) {
-  const [first] = at;
-  return first === undefined ? null : fittedFrom(asFitted(system, first).filter, catalogue);
+  return { ...one, answer: swap(system, given, swapOptions(system, asked, { now, changed })) };
 }
 
 function jsonOf({ file, answer, fileCautions }: Answered<SwapAnswer>) {

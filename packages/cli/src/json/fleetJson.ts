@@ -7,6 +7,7 @@ import {
   type FleetRate,
   fleetCautionWords,
   fleetReasonWords,
+  plain,
 } from "@thirstline/study";
 import { figure } from "./figure.js";
 import { reasonJson } from "./lifeJson.js";
@@ -63,7 +64,7 @@ function rateJson({ perDay, least, most, from }: FleetRate, unit: "s" | "m") {
 const DAY = 24 * 3600;
 
 function cautionJson(caution: FleetCaution) {
-  const words = fleetCautionWords(caution, "metric");
+  const words = plain(fleetCautionWords(caution, "metric"));
   if (caution.code === "restriction not followed") {
     return { code: caution.code, reasons: caution.reasons.map(reasonJson), words };
   }

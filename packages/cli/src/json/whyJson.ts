@@ -1,12 +1,18 @@
-import type { System } from "@thirstline/spec/system";
 import { type Check, type FigureListed, formulaTex, proofOf, type Step, type Working } from "@thirstline/study/working";
 import { figure } from "./figure.js";
 
+/** Which question a figure is of, and what of its answer; nothing where it is one of `check`, `curve` or `life`. */
+export interface WhyOf {
+  readonly of?: string;
+  readonly subject?: string;
+}
+
 /** A working for programs: every figure in SI with its unit, every step with what it rests on, so many steps down. */
-export function whyJson({ figure: name, system, step }: Working, depth: number) {
+export function whyJson({ figure: name, system, step }: Working, depth: number, of: WhyOf = {}) {
   const { formulas, checks, largest } = proofOf({ step });
   return {
     question: "why",
+    ...of,
     system,
     figure: name,
     step: stepJson(step, depth),
@@ -15,10 +21,11 @@ export function whyJson({ figure: name, system, step }: Working, depth: number) 
 }
 
 /** Every figure that can be asked for; those that take long without a value. */
-export function whyListJson(system: System, list: readonly FigureListed[]) {
+export function whyListJson(system: string, list: readonly FigureListed[], of: WhyOf = {}) {
   return {
     question: "why",
-    system: system.name,
+    ...of,
+    system,
     figures: list.map(({ name, group, step }) => ({
       name,
       group,

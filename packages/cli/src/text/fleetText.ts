@@ -8,6 +8,7 @@ import {
   fleetReasonWords,
   fleetSentence,
   namesWords,
+  plain,
   type UnitSystem,
 } from "@thirstline/study";
 import type { Paint, Tone } from "../io/paint.js";
@@ -89,7 +90,7 @@ function cautions({ entries }: FleetAnswer, units: UnitSystem): string[] {
   const said = new Map<string, string[]>();
   for (const { machine, cautions: own } of entries) {
     for (const caution of own) {
-      const words = fleetCautionWords(caution, units);
+      const words = plain(fleetCautionWords(caution, units));
       said.set(words, [...(said.get(words) ?? []), machine]);
     }
   }

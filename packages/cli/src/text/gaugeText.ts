@@ -1,7 +1,7 @@
 import {
   figure,
   type GaugeAnswer,
-  gaugeCautionTexts,
+  gaugeCautionWords,
   gaugeFinding,
   gaugeSentence,
   type HoursLeft,
@@ -41,7 +41,7 @@ export function gaugeText({ answer, fileCautions }: Answered<GaugeAnswer>, units
       outlierLines(answer, units, paint),
       ...sides.map((side) => elementTable(side, answer, units, paint)),
       lawLines(sides, paint),
-      cautionItems([...fileCautionTexts(fileCautions), ...gaugeCautionTexts(answer, units)]),
+      cautionItems([...fileCautionTexts(fileCautions), ...gaugeCautionWords(answer, units).map(plain)]),
     ]),
   ];
 }
@@ -73,7 +73,9 @@ function findingBlocks({ findings, pump }: GaugeAnswer, units: UnitSystem, paint
 function outlierLines(answer: GaugeAnswer, units: UnitSystem, paint: Paint): string[] {
   if (answer.outliers.length === 0) return [];
   const without = withoutWords(answer, units);
-  const items = [...answer.outliers.map((one) => outlierWords(one, units)), ...(without === null ? [] : [without])];
+  const items = [...answer.outliers.map((one) => outlierWords(one, units)), ...(without === null ? [] : [without])].map(
+    plain,
+  );
   return [
     paint("strong", "Stands off"),
     ...items.flatMap((one) => wrap(`- ${one}`, "  ", 76).map((line) => `  ${line}`)),

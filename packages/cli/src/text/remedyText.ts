@@ -2,10 +2,11 @@ import {
   figure,
   limitName,
   moneyText,
+  plain,
   quantity,
   type RemedyAnswer,
   type RemedyResult,
-  remediesText,
+  remediesWords,
   remedySentence,
   type UnitSystem,
   unitOf,
@@ -33,11 +34,11 @@ export function remedyText(
   );
   const rest = single.filter((one) => !gained.includes(one));
   const [header = "", ...rows] = tableLines(columnsOf([now, ...gained], units));
-  const nothing = rest.map(({ changes }) => remediesText(changes, units)).join("; ");
+  const nothing = rest.map(({ changes }) => plain(remediesWords(changes, units))).join("; ");
   return [
     ...headingOf(answer.system, answer.verdict.toUpperCase(), tones[answer.verdict], paint),
     ...separated([
-      wrap(remedySentence(answer, units)),
+      wrap(plain(remedySentence(answer, units))),
       [paint("strong", header), ...rows, ...footLines(answer, units)],
       pairLines(pairs, units),
       rest.length === 0 ? [] : wrap(`What buys nothing worth the work: ${nothing}.`),
@@ -58,7 +59,7 @@ function columnsOf(results: readonly RemedyResult[], units: UnitSystem): Column[
     column(
       "change",
       "",
-      ({ changes }) => (changes.length === 0 ? "as it is" : changeCell(remediesText(changes, units))),
+      ({ changes }) => (changes.length === 0 ? "as it is" : changeCell(plain(remediesWords(changes, units)))),
       "left",
     ),
     column("then", "", ({ verdict }) => verdict, "left"),
@@ -79,7 +80,7 @@ function pairLines(pairs: readonly RemedyResult[], units: UnitSystem): string[] 
     "The best pairs:",
     ...pairs.flatMap(({ changes, inHand, verdict, cost }) => {
       const priced = cost === null ? "" : `, at ${moneyText(cost)}`;
-      const text = `${remediesText(changes, units)}: ${verdict}, ${quantity(inHand, "ratio", units)} in hand${priced}`;
+      const text = `${plain(remediesWords(changes, units))}: ${verdict}, ${quantity(inHand, "ratio", units)} in hand${priced}`;
       return wrap(`- ${text}`, "  ", 78).map((line) => `  ${line}`);
     }),
   ];

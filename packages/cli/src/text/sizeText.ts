@@ -3,10 +3,11 @@ import {
   chanceShort,
   figure,
   moneyText,
+  plain,
   quantity,
   type SizeAnswer,
   sizeFailureText,
-  sizeReasonText,
+  sizeReasonWords,
   sizeSentence,
   stagesText,
   type UnitSystem,
@@ -36,9 +37,9 @@ export function sizeText({ answer, fileCautions }: Answered<SizeAnswer>, look: L
   return [
     ...headingOf(answer.system, word, tones[answer.verdict], paint),
     ...separated([
-      wrap(sizeSentence(answer, units)),
+      wrap(plain(sizeSentence(answer, units))),
       answer.reasons.flatMap((reason) =>
-        wrap(`- ${sizeReasonText(reason, units)}`, "  ", 78).map((line) => `  ${line}`),
+        wrap(`- ${plain(sizeReasonWords(reason, units))}`, "  ", 78).map((line) => `  ${line}`),
       ),
       tableOf(answer, look),
       failedLines(answer, units),

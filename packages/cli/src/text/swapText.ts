@@ -1,9 +1,10 @@
 import {
+  plain,
   type SwapAnswer,
   type SwapReason,
   type SwapRow,
   type SwapVerdict,
-  swapReasonText,
+  swapReasonWords,
   swapRows,
   swapSentence,
   type UnitSystem,
@@ -33,7 +34,7 @@ export function swapText({ answer, fileCautions }: Answered<SwapAnswer>, units: 
   return [
     ...headingOf(answer.system, answer.verdict.toUpperCase(), tones[answer.verdict], paint),
     ...separated([
-      wrap(swapSentence(answer, units)),
+      wrap(plain(swapSentence(answer, units))),
       [paint("strong", header), ...rows],
       ["Why", ...answer.reasons.flatMap((reason) => reasonLines(reason, answer, units))],
       cautionItems(fileCautionTexts(fileCautions)),
@@ -43,7 +44,7 @@ export function swapText({ answer, fileCautions }: Answered<SwapAnswer>, units: 
 
 function reasonLines(reason: SwapReason, answer: SwapAnswer, units: UnitSystem): string[] {
   const head = `${words[reason.weight]}:`.padEnd(11);
-  const lines = wrap(swapReasonText(reason, answer, units), "", 80 - 2 - head.length);
+  const lines = wrap(plain(swapReasonWords(reason, answer, units)), "", 80 - 2 - head.length);
   return lines.map((line, at) => `  ${at === 0 ? head : " ".repeat(head.length)}${line}`);
 }
 
@@ -57,7 +58,7 @@ function columnsOf(answer: SwapAnswer, units: UnitSystem) {
   });
   return [
     column("", ({ name }) => name, "left"),
-    column("now", ({ now }) => now, "right"),
-    column("then", ({ changed }) => changed, "right"),
+    column("now", ({ now }) => plain(now), "right"),
+    column("then", ({ changed }) => plain(changed), "right"),
   ];
 }
