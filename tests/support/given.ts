@@ -5,7 +5,7 @@ import type { Table } from "./table.js";
 // prints. Units are turned to SI by mathjs here, so a slip in our own conversions cannot hide in the examples.
 
 /** What one of a printed unit is in SI; a figure without a unit counts as itself. */
-export function worthOf(printed: string): number {
+function worthOf(printed: string): number {
   return printed === "" ? 1 : unit(1, printed).toSI().toJSON().value;
 }
 

@@ -4,7 +4,7 @@ import { textOf } from "../../playground/src/file/link.js";
 import { PlainFault } from "../../playground/src/file/PlainFault.js";
 
 /** Longest that reading may take, ms of the processor's time: the clock's would count what else the machine does. */
-export const LONGEST = 200;
+const LONGEST = 200;
 
 /** Slowest reading so far, ms, and what was read. */
 export const slowest = { milliseconds: 0, what: "" };

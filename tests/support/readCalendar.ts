@@ -1,5 +1,5 @@
 /** A property of a calendar file: its name, its parameters as written, and its value with nothing taken off. */
-export interface CalendarLine {
+interface CalendarLine {
   readonly name: string;
   readonly parameters: readonly string[];
   readonly value: string;

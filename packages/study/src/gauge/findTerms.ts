@@ -15,7 +15,7 @@ const UNLIKELY = 25;
 const COLDER = 6;
 
 /** Why a term was taken for more than scatter. */
-export interface Evidence {
+interface Evidence {
   /** deviance before, and with the term */
   readonly before: number;
   readonly after: number;

@@ -9,7 +9,7 @@ import { termGains } from "./termGains.js";
 const NEAR = 1;
 
 /** What tells that the vacuum is down where the feed pressure is: a step found, one asked of, or the demand from new. */
-export type Less = Sized | "asked" | "from new";
+type Less = Sized | "asked" | "from new";
 
 /** A finding and what it was found by: nothing but soil, a term, or weak delivery with what the vacuum says to it. */
 export type Shown =

@@ -33,8 +33,10 @@ export function lifeSentence(answer: LifeAnswer, units: UnitSystem): Words {
 function atOnce(answer: LifeAnswer, units: UnitSystem): Words {
   const soiled = answer.elements.some(({ soilAtStart }) => soilAtStart > 0);
   const state = soiled ? "with the soil the file states" : "with clean elements";
-  const soil = soiled ? "" : " No change of elements will help;";
-  return say`${answer.system} starves already ${state}: ${endedBy(answer)} at full demand and ${at(answer, units)}.${soil} thirstline check says what costs so much.`;
+  const look = soiled
+    ? "Look for what on the way costs so much."
+    : "No change of elements will help; look for what else on the way costs so much.";
+  return say`${answer.system} starves already ${state}: ${endedBy(answer)} at full demand and ${at(answer, units)}. ${look}`;
 }
 
 function endWords(answer: LifeAnswer, units: UnitSystem): Words {

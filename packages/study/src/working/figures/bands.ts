@@ -9,7 +9,7 @@ import { renamed, worked } from "../worked.js";
 import type { FigureMaker } from "./FigureMaker.js";
 
 /** Whether anything of a system is known as a band only. */
-export function isUnsure({ supply }: Scene): boolean {
+function isUnsure({ supply }: Scene): boolean {
   return partsOf(supply).some(isUnsurePart);
 }
 

@@ -29,7 +29,7 @@ function found(fit: FitScene, place: number): Step {
 }
 
 /** Something fitted, with what proves it: nowhere near is the sum of squared misses less. */
-export function parameterStep(fit: FitScene, place: number): Step {
+function parameterStep(fit: FitScene, place: number): Step {
   return fit.step(`parameter ${place}`, () => {
     const value = fit.fitted.fit.parameters[place] ?? Number.NaN;
     const words =
@@ -84,7 +84,7 @@ function slopeCheck(fit: FitScene, place: number): Check {
 }
 
 /** What the fit makes least, at what is reported. */
-export function sumStep(fit: FitScene): Step {
+function sumStep(fit: FitScene): Step {
   return fit.step("sum", () => {
     const state = foundState(fit);
     return worked(formulas.sumOfSquares, { m: readingMisses(fit), d: state.parameter(0), z: state.parameter(1) });

@@ -48,7 +48,7 @@ export function missStep(state: StateSteps, at: number): Step {
 }
 
 /** How far a reading may be off, as it was found. */
-export function sigmaFound(fit: FitScene, at: number): Step {
+function sigmaFound(fit: FitScene, at: number): Step {
   return fit.step(`sigma ${at}`, () =>
     inWords("gauge, demand and temperature together; the scatter of the last reading shows how", {
       name: "standard deviation of the reading",

@@ -69,7 +69,7 @@ function channelsOf(given: FilterScene, { channels }: Filter): Step {
 }
 
 /** Resistance of an element over its clean one. */
-export function restrictionOf(given: FilterScene, filter: Filter): Step {
+function restrictionOf(given: FilterScene, filter: Filter): Step {
   const { scene, part, path } = given;
   const { elements, restrictions } = scene.setting;
   const name = "resistance now over the clean one";

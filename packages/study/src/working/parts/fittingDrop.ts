@@ -21,7 +21,7 @@ export function systemLineDrop(given: PartScene<SystemLine>): Step {
 }
 
 /** Roughness of a wall: stated, or published for its surface. */
-export function roughnessOf(given: PartScene, value: number): Step {
+function roughnessOf(given: PartScene, value: number): Step {
   const { part, path } = given;
   const surface = "surface" in part ? part.surface : undefined;
   const name = surface === undefined ? "roughness of the wall" : `roughness of the wall, ${surface}`;

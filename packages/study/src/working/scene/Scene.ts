@@ -123,7 +123,7 @@ export class Scene {
 }
 
 /** The setting of what `check` shows first: clean elements, the likely figures, the smooth passage. */
-export const usualSetting: Setting = {
+const usualSetting: Setting = {
   temperature: null,
   demand: null,
   at: null,

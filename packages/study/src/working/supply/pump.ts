@@ -50,7 +50,7 @@ export function sweptFlow(pump: FixedPump): Step {
 }
 
 /** Pressure at which relief opens. */
-export function reliefPressure(pump: FixedPump): Step {
+function reliefPressure(pump: FixedPump): Step {
   return fromFile("pump.relief", { name: "pressure at which relief opens", value: pump.relief, ...PRESSURE });
 }
 
