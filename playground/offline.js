@@ -19,8 +19,13 @@ self.addEventListener("activate", (event) => {
 
 self.addEventListener("fetch", (event) => {
   if (event.request.method !== "GET") return;
-  const wanted = event.request.mode === "navigate" ? "./" : event.request;
-  // Servers mark answers as varying by where the request came from; here they are all the page's own.
-  const kept = caches.open(version).then((cache) => cache.match(wanted, { ignoreVary: true }));
-  event.respondWith(kept.then((found) => found ?? fetch(event.request)));
+  event.respondWith(kept(event.request).then((found) => found ?? fetch(event.request)));
 });
+
+/** What is kept under the address asked for; to whoever goes anywhere else on this site, the page. */
+async function kept(request) {
+  const cache = await caches.open(version);
+  // Servers mark answers as varying by where the request came from; here they are all the page's own.
+  const found = await cache.match(request, { ignoreVary: true });
+  return found ?? (request.mode === "navigate" ? cache.match("./", { ignoreVary: true }) : undefined);
+}

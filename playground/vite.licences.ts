@@ -45,5 +45,6 @@ function notice(name: string, { version, license }: Manifest): string {
   const folder = `${packages}${name}/`;
   const files = existsSync(folder) ? readdirSync(folder).filter((file) => /^(licen[cs]e|notice)/i.test(file)) : [];
   const texts = files.map((file) => readFileSync(folder + file, "utf8").trim());
+  if (texts.length === 0) texts.push("Its package states the licence's name and comes without a text of it.");
   return [`${"=".repeat(72)}\n${name} ${version} (${license ?? "see its text"})`, ...texts].join("\n\n");
 }

@@ -66,7 +66,7 @@ test("one switch turns every unit on the page, and the sliders with them", async
 
 test("the demand slider asks what `check` answers for that demand", async () => {
   const { page } = await site.visit();
-  await page.getByRole("slider", { name: "Demand of the engine" }).fill("420");
+  await page.getByRole("slider", { name: "Demand of the engine", exact: true }).fill("420");
   const { answer, point } = answerFor(demo("heron.yaml"), { demand: 420e-3 / 3600 });
   expect(await sentence(page)).toBe(plain(verdictSentence(answer, point, "metric")));
 });

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { curve, plain, quantity, verdictSentence } from "@thirstline/study";
 import type { Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { openFigure } from "../support/openFigure.js";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
 import { drawingIn, saved, savedText, until } from "../support/sheetPage.js";
@@ -78,6 +79,91 @@ test.concurrent("the chart reads at the pointer, and at the demand when the poin
   await page.locator("vacuum-chart .u-over").hover({ position: { x: 60, y: 80 } });
   expect((await reads.allInnerTexts()).join()).toContain("At the pointer");
 });
+
+test("what the curve reads stays where it is pressed or the keys go, and opens its working there", async () => {
+  const { page, complaints } = await visitCharts({ viewport: { width: 1440, height: 1000 } });
+  const reads = page.locator("vacuum-chart chart-frame .reads");
+  const plot = page.getByRole("slider", { name: /^Vacuum at the pump against the demand/ });
+  await plot.focus();
+  await page.keyboard.press("Home");
+  for (let at = 0; at < 20; at++) await page.keyboard.press("ArrowRight");
+  await until(async () => (await plot.getAttribute("aria-valuenow")) === "20");
+  const [point] = curve(demo("heron.yaml")).points;
+  const there = point?.clean?.vacuum.middle[20] ?? Number.NaN;
+  const vacuum = await openFigure(page, reads.locator("button.why").nth(1));
+  expect(vacuum.text).toBe(`${(there / 1000).toFixed(2)} kPa`);
+  expect(vacuum.heading).toContain(`Vacuum ${quantity(there, "vacuum", "metric")}`);
+  const demand = await openFigure(page, reads.locator("button.why").first());
+  expect(demand.heading).toContain(`Demand at a point of the curve ${demand.text}`);
+  await page.keyboard.press("Escape");
+  await plot.focus();
+  await page.keyboard.press("Escape");
+  expect(await reads.textContent()).toContain("At the demand of the engine");
+  await page.locator("vacuum-chart .u-over").click({ position: { x: 60, y: 80 } });
+  await page.locator(".sentence").hover();
+  expect(await reads.textContent()).toContain("Kept here");
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+test("what the charts of life and particles read opens its working, and so do pinned figures", async () => {
+  const { page, complaints } = await visitCharts({ viewport: { width: 1440, height: 1000 } });
+  const slider = page.getByRole("slider", { name: /against running time/ });
+  await slider.focus();
+  await page.keyboard.press("Home");
+  for (let at = 0; at < 3; at++) await page.keyboard.press("PageUp");
+  const reads = page.locator("life-panel .reads button.why");
+  const pressure = await openFigure(page, reads.nth(1));
+  expect(pressure.heading).toMatch(/^Feed pressure at a moment/);
+  expect(Number.parseFloat(pressure.heading.slice("Feed pressure at a moment ".length))).toBeCloseTo(
+    Number.parseFloat(pressure.text),
+    0,
+  );
+  const counts = page.locator("particle-chart .reads button.why");
+  await page.getByRole("slider", { name: /^Particles per mL/ }).focus();
+  await page.keyboard.press("Home");
+  const count = await openFigure(page, counts.first());
+  expect(count.heading).toContain("Particles from 4 µm as delivered");
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Pin this" }).click();
+  const row = page.locator("pinned-variants tr", { hasText: "Supply ceiling" });
+  const pinned = await openFigure(page, row.locator("button.why").first());
+  expect(pinned).toMatchObject({
+    heading: expect.stringContaining(`Ceiling at change ${pinned.text}`),
+    about: "Pinned as A: Heron, port engine.",
+  });
+  const between = await openFigure(page, page.locator("vacuum-chart .reads button.why").nth(2));
+  expect(between.about).toContain("the nearest point worked out of its curve");
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+test("what the map reads opens its working there, where the keys have gone and where it was pressed", async () => {
+  const { page, complaints } = await visitCharts({ viewport: { width: 1440, height: 1000 } });
+  const system = demo("heron-finer.yaml");
+  await page.getByRole("radio", { name: /Finer prefilter/ }).check({ force: true });
+  const map = page.getByRole("slider", { name: /^Map of the ceilings/ });
+  const reads = page.locator("cold-map .reads");
+  await map.focus();
+  await page.keyboard.press("Home");
+  for (let at = 0; at < 12; at++) await page.keyboard.press("ArrowRight");
+  await until(async () => (await map.getAttribute("aria-valuenow")) === "12");
+  const { ceilings } = answerFor(system, { temperatures: [281.15] }).point;
+  const [clean, starves] = [ceilings.clean.flow.low, ceilings.atChange.flow.low];
+  const temperature = await openFigure(page, reads.locator("button.why").first());
+  expect(temperature).toMatchObject({ text: "8 °C", heading: expect.stringContaining("Temperature 8 °C") });
+  const room = await openFigure(page, reads.locator("button.why").nth(1));
+  expect(room.text).toBe(quantity(clean, "flow", "metric"));
+  expect(room.heading).toContain(`Ceiling clean, low end ${room.text}`);
+  const least = await openFigure(page, reads.locator("button.why").nth(2));
+  expect(least.text).toBe(quantity(starves, "flow", "metric"));
+  expect(least.heading).toContain(`Ceiling at change, low end ${least.text}`);
+  await map.click({ position: { x: 300, y: 100 } });
+  await page.locator(".sentence").hover();
+  expect(await reads.textContent()).toContain("At the temperature of the fuel");
+  const pressed = await openFigure(page, reads.locator("button.why").nth(1));
+  expect(pressed.text).not.toBe(room.text);
+  expect(pressed.heading).toContain(`Ceiling clean, low end ${pressed.text}`);
+  expect(complaints).toEqual([]);
+}, 60_000);
 
 test.concurrent("pressing the map on its starved side goes there, and starves the ferry", async () => {
   const { page } = await visitCharts();

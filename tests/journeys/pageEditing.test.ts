@@ -1,10 +1,11 @@
 import type { System, SystemPart } from "@thirstline/spec";
-import { plain, verdictSentence } from "@thirstline/study";
+import { plain, quantity, verdictSentence } from "@thirstline/study";
 import type { Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
-import { visitWhole } from "../support/sheetPage.js";
+import { pathNames, savedText, visitWhole } from "../support/sheetPage.js";
+import { thirstline } from "./cli/thirstline.js";
 
 let site: Site;
 
@@ -23,10 +24,9 @@ function said(system: System): string {
   return plain(verdictSentence(answer, point, "metric"));
 }
 
-/** Names on the path, in order, without counts and figures. */
-async function pathNames(page: Page): Promise<string[]> {
-  const names = await page.locator("fuel-path .names .name > span").allInnerTexts();
-  return names.map((name) => name.replace(/ ×\d+|\s!/g, "").trim());
+/** What is looked at of `check --json`. */
+interface Told {
+  readonly answers: readonly { readonly points: readonly { readonly vacuum: { middle: { value: number } } }[] }[];
 }
 
 const start = ["port tank", "tank line", "elbows", "rise", "2 in parallel", "prefilter A", "prefilter B"];
@@ -84,6 +84,45 @@ test.concurrent("a path is rebuilt from the keyboard alone: add, move, branch, w
   expect(await sentence(page)).toBe(said(heron));
   expect(complaints).toEqual([]);
 });
+
+test.concurrent.each([
+  ["by mouse across a wide page", { viewport: { width: 1440, height: 900 } }, "click"],
+  ["by finger down a narrow one", { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }, "tap"],
+  ["from the keyboard", { viewport: { width: 1440, height: 900 } }, "press"],
+] as const)(
+  "a part is added inside a branch %s, and the vacuum is the command line's for the saved file",
+  async (_, options, how) => {
+    const { page, complaints } = await visitWhole(site, options);
+    const act = async (name: string | RegExp) => {
+      const button = page.getByRole("button", { name, exact: true });
+      if (how === "press") await button.press("Enter");
+      else await button[how]();
+    };
+    const vacuum = () => page.locator("fuel-path button.name", { hasText: "lift pump" }).locator("i").textContent();
+    const before = await vacuum();
+    await act("Add a part behind prefilter A");
+    await page.locator("part-editor h2", { hasText: "Add a part here" }).waitFor();
+    await act("Filter");
+    await act("Add a part before prefilter B");
+    await act("Elbow");
+    expect((await pathNames(page)).slice(4, 9)).toEqual([
+      "2 in parallel",
+      "prefilter A",
+      "filter",
+      "elbow",
+      "prefilter B",
+    ]);
+    expect(await vacuum()).not.toBe(before);
+    const { stdout } = thirstline(["check", "-", "--json"], {
+      folder: "demo",
+      input: await savedText(page, "Save the file"),
+    });
+    const { answers } = JSON.parse(stdout) as Told;
+    const vacuumTold = answers[0]?.points[0]?.vacuum.middle.value ?? Number.NaN;
+    expect(await vacuum()).toBe(`${quantity(vacuumTold, "vacuum", "metric")} of vacuum`);
+    expect(complaints).toEqual([]);
+  },
+);
 
 test.concurrent("escape closes the editor and gives the keyboard back to the part", async () => {
   const { page } = await visitWhole(site);

@@ -147,6 +147,26 @@ test(
   LONG,
 );
 
+test(
+  "the licences of what the page is made with are a link away, without a network too",
+  async () => {
+    const { page, complaints } = await site.visit("#formulas");
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.reload();
+    await page.context().setOffline(true);
+    const [opened] = await Promise.all([
+      page.waitForEvent("popup"),
+      page.getByRole("link", { name: "Licences of the works this page is made with" }).click(),
+    ]);
+    const text = await opened.locator("pre").textContent();
+    for (const name of ["SIL OPEN FONT LICENSE", "stix-two-math", "lit 3", "mathjs 15", "zod 4", "uplot 1"]) {
+      expect(text).toContain(name);
+    }
+    expect(complaints).toEqual([]);
+  },
+  LONG,
+);
+
 /** Puts another version in the built page's place: other files under other names, as a new build has them. */
 function publish(folder: string): void {
   const assets = join(folder, "assets");

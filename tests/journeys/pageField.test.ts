@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { capital, card, cardTitle, figure, plain, quantity } from "@thirstline/study";
 import type { BrowserContextOptions, Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { openFigure } from "../support/openFigure.js";
 import { demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
 import { read } from "../support/repository.js";
@@ -256,6 +257,75 @@ test("the card is the command line's, with boxes to tick, and prints alone on on
   expect(await readFile(await download.path(), "utf8")).toContain("<!doctype html>");
   expect(complaints).toEqual([]);
 });
+
+test("figures of the yard's list and of its parts open their workings", async () => {
+  const { page, complaints } = await visit("fleet");
+  await openYard(page);
+  const lorry = page.locator("fleet-list li", { hasText: "Depot lorry" });
+  const { due } = told.fleet.entries.find((entry: { machine: string }) => entry.machine === "Depot lorry");
+  const days = await openFigure(page, lorry.locator(".day button.why"));
+  expect(days).toMatchObject({
+    text: `${due.days.value} days`,
+    heading: expect.stringContaining(`Days until it is due ${due.days.value} d`),
+    about: "Depot lorry, in the yard.",
+  });
+  const [part] = told.fleet.parts;
+  const row = page.locator("fleet-ahead tbody tr", { hasText: part.part }).first();
+  const short = await openFigure(page, row.locator("button.why").last());
+  expect(short.text).toBe(String(part.short));
+  expect(short.heading).toContain(`Parts to order ${short.text}`);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+test("figures of what the gauge says open their workings", async () => {
+  const { page, complaints } = await visit("gauge");
+  await giveReadings(page, loading);
+  const answer = page.locator("gauge-answer");
+  const left = await openFigure(page, answer.locator(".sentence button.why").first());
+  expect(left).toMatchObject({
+    text: quantity(told.gauge.left.middle.value, "running time", "metric"),
+    heading: expect.stringContaining(`Running time left ${left.text}`),
+    about: "What the gauge says, by the readings.",
+  });
+  const row = page.locator("gauge-tables tbody tr").first();
+  const ratio = await openFigure(page, row.locator("button.why").first());
+  expect(ratio.heading).toContain(`Resistance over clean of prefilter A ${ratio.text}`);
+  expect(ratio.about).toBe("What the gauge says, by the vacuum readings.");
+  const chart = page.locator("gauge-chart");
+  const met = await openFigure(page, chart.locator("h2 button.why"));
+  expect(met.heading).toContain(`Temperature where the limit is met ${met.text}`);
+  await chart.getByText("Table: the readings and what is fitted").click();
+  const fitted = await openFigure(page, chart.locator(".rows li").last().locator("button.why").last());
+  expect(fitted.heading).toContain(`Pressure reckoned at reading 24 ${fitted.text}`);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+test("figures of the card open their workings, and its steps are ticked off anywhere else", async () => {
+  const { page, complaints } = await visit("card");
+  await page.locator("job-card h2").waitFor();
+  const step = page
+    .locator("job-card li", { hasText: "strokes" })
+    .filter({ has: page.locator("button.why") })
+    .first();
+  const strokes = await openFigure(page, step.locator("button.why").first());
+  expect(strokes).toMatchObject({
+    text: String(card(demo("heron.yaml")).priming.strokes?.least),
+    heading: expect.stringContaining(`Least strokes ${strokes.text}`),
+    about: "The job card: with the elements changed.",
+  });
+  const item = page
+    .locator("job-card li:has(input)")
+    .filter({ has: page.locator("button.why") })
+    .first();
+  await openFigure(page, item.locator("button.why").first());
+  expect(await item.locator("input").isChecked()).toBe(false);
+  await item.locator("span").click({ position: { x: 4, y: 8 } });
+  expect(await item.locator("input").isChecked()).toBe(true);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+}, 60_000);
 
 const looks = [
   ["wide and light", { viewport: { width: 1440, height: 900 }, colorScheme: "light" }],

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { answerFor, demo } from "../support/pageAnswers.js";
 import { accessibilityFaults, openSite, type Site } from "../support/preview.js";
 import { read } from "../support/repository.js";
-import { give, sentenceIs } from "../support/sheetPage.js";
+import { give, savedText, sentenceIs } from "../support/sheetPage.js";
 
 let site: Site;
 
@@ -38,6 +38,25 @@ test.concurrent("a file is opened with the verdict of `check`, and saved as a fi
   expect(download.suggestedFilename()).toBe("depot-lorry.yaml");
   const back = readSystem(await readFile(await download.path(), "utf8"), { file: "depot-lorry.yaml" });
   expect("system" in back && back.system).toEqual(demo("lorry.yaml"));
+  expect(complaints).toEqual([]);
+});
+
+test.concurrent("an example is saved as its own file to the byte, also when brought back; changed, it says that its comments go", async () => {
+  const { page, complaints } = await visitWhole();
+  const own = read("packages/spec/demo/generator.yaml");
+  expect(own).toMatch(/^#|\s#/m);
+  await page.getByLabel("Open an example").selectOption("generator.yaml");
+  expect(await savedText(page, "Save the file")).toBe(own);
+  await page.waitForFunction(() => localStorage.getItem("thirstline/1 sheet")?.includes("generator"));
+  await page.reload();
+  await page.getByText("Brought back what was on the sheet").waitFor();
+  expect(await savedText(page, "Save the file")).toBe(own);
+  expect(await page.locator("file-desk .said").textContent()).toBe("");
+  await page.getByRole("button", { name: "Try it colder" }).click();
+  const back = readSystem(await savedText(page, "Save the file"), { file: "generator.yaml" });
+  const { temperature } = demo("generator.yaml");
+  expect("system" in back && back.system).toEqual({ ...demo("generator.yaml"), temperature: temperature - 5 });
+  await page.locator("file-desk .said", { hasText: "The comments of generator.yaml are not in it" }).waitFor();
   expect(complaints).toEqual([]);
 });
 

@@ -15,6 +15,9 @@ export class AsideController<Asked, Told extends Answer> implements ReactiveCont
   private readonly told: (told: Told) => void;
   private worker: Worker | null = null;
   private last = 0;
+  private asked: Asked | null = null;
+  /** Whether work was put an end to by the host's being taken away. */
+  private isLeft = false;
 
   /**
    * @param start makes a worker, each time one is needed
@@ -31,12 +34,20 @@ export class AsideController<Asked, Told extends Answer> implements ReactiveCont
     return this.progress !== null;
   }
 
+  hostConnected(): void {
+    if (this.isLeft && this.asked !== null) this.ask(this.asked);
+  }
+
   hostDisconnected(): void {
+    const { busy } = this;
     this.stop();
+    this.isLeft = busy;
   }
 
   ask(asked: Asked): void {
     if (this.busy) this.stop();
+    this.isLeft = false;
+    this.asked = asked;
     this.refusal = "";
     this.progress = { words: "", done: 0, of: 1 };
     this.worker ??= this.started();

@@ -24,7 +24,7 @@ export interface Mark {
 }
 
 /** An axis with what it counts in. */
-export interface Axis {
+interface Axis {
   readonly label: string;
   readonly symbol: string;
 }

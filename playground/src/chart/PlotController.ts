@@ -2,6 +2,7 @@ import type { LitElement, ReactiveController } from "lit";
 import uPlot from "uplot";
 import type { ChartData } from "./ChartData.js";
 import { inksOf } from "./inksOf.js";
+import { PlotPlace } from "./PlotPlace.js";
 import { NARROW, plotColumns, plotOptions } from "./plotOptions.js";
 
 /** What changes the page's colours. */
@@ -15,22 +16,25 @@ const CALM = 200;
  * lines, its words or the page's colours differ, and let go with the element.
  */
 export class PlotController implements ReactiveController {
-  /** Index of the figures under the pointer; null while it is elsewhere. */
-  pointer: number | null = null;
+  /** Where it is read. */
+  readonly reads = new PlotPlace(() => {
+    this.placeCursor();
+    this.host.requestUpdate();
+  });
+  /** Whether the cursor is being put where it is kept, which is no pointer's doing. */
+  private placing = false;
   private readonly host: LitElement;
   private readonly place: () => HTMLElement | null;
   private readonly height: number;
   private data: ChartData | null = null;
   private plot: uPlot | null = null;
   private form = "";
-  /** Whether the host is on the screen, or soon will be; a plot elsewhere waits until nothing moves. */
-  private near = true;
+  /** Whether the host is on the screen; a plot elsewhere waits until nothing moves. */
+  near = true;
   private later: ReturnType<typeof setTimeout> | undefined;
   private readonly queries = repainters.map((one) => matchMedia(one));
   private readonly watcher = new ResizeObserver(() => this.fit());
-  private readonly sight = new IntersectionObserver(([entry]) => this.onSight(entry?.isIntersecting ?? true), {
-    rootMargin: "200px",
-  });
+  private readonly sight = new IntersectionObserver(([entry]) => this.onSight(entry?.isIntersecting ?? true));
 
   /** @param place where the plot stands in the host once it is rendered */
   constructor(host: LitElement, place: () => HTMLElement | null, height: number) {
@@ -38,6 +42,16 @@ export class PlotController implements ReactiveController {
     this.place = place;
     this.height = height;
     host.addController(this);
+  }
+
+  /** Index of the figures that are read; null for at rest. */
+  get pointer(): number | null {
+    return this.reads.at(this.last);
+  }
+
+  /** Index of the last figures there are. */
+  get last(): number {
+    return (this.data?.x.values.length ?? 1) - 1;
   }
 
   hostConnected(): void {
@@ -69,6 +83,7 @@ export class PlotController implements ReactiveController {
       clearTimeout(this.later);
       if (this.near) this.plot.setData(plotColumns(data));
       else this.later = setTimeout(() => this.plot?.setData(plotColumns(data)), CALM);
+      this.placeCursor();
       return;
     }
     this.clear();
@@ -76,6 +91,7 @@ export class PlotController implements ReactiveController {
     const options = plotOptions(() => this.data ?? data, inksOf(this.host), { width, height: this.height });
     const hooks = { ...options.hooks, setCursor: [(plot: uPlot) => this.onCursor(plot)] };
     this.plot = new uPlot({ ...options, hooks }, plotColumns(data), place);
+    this.placeCursor();
   }
 
   private clear(): void {
@@ -103,11 +119,23 @@ export class PlotController implements ReactiveController {
     else this.plot.setSize({ width, height: this.height });
   }
 
+  /** Shows where what is read is kept. */
+  private placeCursor(): void {
+    const { plot, pointer, data } = this;
+    if (!plot || this.reads.under !== null) return;
+    const x = pointer === null ? undefined : data?.x.values[pointer];
+    this.placing = true;
+    plot.setCursor(x === undefined ? { left: -10, top: -10 } : { left: plot.valToPos(x, "x"), top: 0 });
+    this.placing = false;
+  }
+
   private onCursor({ cursor }: uPlot): void {
+    if (this.placing) return;
     const inside = (cursor.left ?? -1) >= 0;
     const now = inside ? (cursor.idx ?? null) : null;
-    if (now === this.pointer) return;
-    this.pointer = now;
+    if (now === this.reads.under) return;
+    this.reads.under = now;
+    if (!inside) this.placeCursor();
     this.host.requestUpdate();
   }
 }

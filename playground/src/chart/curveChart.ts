@@ -28,10 +28,14 @@ export function curveChart(
   const pressure = unitOf(gravity ? "pressure" : "vacuum", units);
   const shown = (column: Float64Array) =>
     Array.from(column, (one) => (Number.isFinite(one) ? one / pressure.size : null));
+  const { duty } = point;
+  const atDuty = { clean: duty.vacuum, now: duty.vacuumNow, "at change": duty.vacuumAtChange, pinned: null };
   const line = (look: LineLook, label: string, state: CurveState | null): ChartLine[] => {
     const column = state && (gravity ? state.feedPressure : state.vacuum);
     if (!column) return [];
-    const there = between(point.demand, column.middle, point.duty.demand) / pressure.size;
+    // With no pump a vacuum is the pressure there turned round.
+    const own = atDuty[look]?.middle ?? between(point.demand, column.middle, duty.demand) * (gravity ? -1 : 1);
+    const there = (gravity ? -own : own) / pressure.size;
     const atRest = Number.isFinite(there) ? there : null;
     const { band } = column;
     const ends = band && { low: shown(band.low), high: shown(band.high) };
@@ -46,7 +50,7 @@ export function curveChart(
   const horizontals = gravity ? leastAtEngine(point, pressure.size) : vacuumLimits(point.vacuumLimits, pressure.size);
   const ceiling = point.ceilings.atChange.flow.middle;
   const last = point.demand.at(-1) ?? 0;
-  const duty = gravity ? point.duty.feedPressure : (point.duty.vacuumNow ?? point.duty.vacuum);
+  const there = gravity ? duty.feedPressure : (duty.vacuumNow ?? duty.vacuum);
   const values = lines.flatMap((one) => one.values).filter((one) => one !== null);
   return {
     title: gravity ? "Pressure at the engine" : "Vacuum at the pump",
@@ -72,9 +76,7 @@ export function curveChart(
     uprights: ceiling > 0 && ceiling <= last ? [{ look: "ceiling", label: "ceiling", value: ceiling / flow.size }] : [],
     stretch: null,
     dot:
-      duty && Number.isFinite(duty.middle)
-        ? { x: point.duty.demand / flow.size, y: duty.middle / pressure.size }
-        : null,
+      there && Number.isFinite(there.middle) ? { x: duty.demand / flow.size, y: there.middle / pressure.size } : null,
   };
 }
 

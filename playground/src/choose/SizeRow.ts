@@ -14,6 +14,8 @@ import type { FiguresOf } from "./messages.js";
 
 /** One arrangement as the table has it. */
 export interface SizeRow {
+  /** as workings name it: its place in the answer */
+  readonly of: string;
   /** the same for the same arrangement, whatever is drawn of it meanwhile */
   readonly key: string;
   readonly arrangement: Arrangement;
@@ -30,6 +32,8 @@ export interface SizeColumn {
   /** after the head, in lighter type */
   readonly unit?: string;
   readonly cell: (row: SizeRow, units: UnitSystem) => string;
+  /** the name of its working */
+  readonly figure: string;
   /** less comes first; Infinity for what is not known */
   readonly by: (row: SizeRow) => number;
 }
@@ -37,6 +41,7 @@ export interface SizeColumn {
 /** The rows of an answer, by yearly cost. */
 export function rowsOf({ arrangements, best }: SizeAnswer, figures: FiguresOf): SizeRow[] {
   return arrangements.map((arrangement, at) => ({
+    of: `arrangement ${at}`,
     key: keyOf(arrangement),
     arrangement,
     figures: figures.get(keyOf(arrangement)) ?? null,
@@ -57,6 +62,7 @@ export function columnsOf(rows: readonly SizeRow[], vacuumUnit: string, boreUnit
     bored
       ? {
           id: "bore",
+          figure: "bore of the lines",
           head: "bore",
           unit: boreUnit,
           cell: ({ arrangement: { bore } }, units) => (bore === null ? "" : figure(bore, "bore", units)),
@@ -65,12 +71,14 @@ export function columnsOf(rows: readonly SizeRow[], vacuumUnit: string, boreUnit
       : null,
     {
       id: "cost",
+      figure: "cost of a year",
       head: "cost a year",
       cell: ({ arrangement: { yearlyCost } }) => (yearlyCost === null ? "–" : moneyText(yearlyCost)),
       by: ({ arrangement: { yearlyCost } }) => yearlyCost ?? Infinity,
     },
     {
       id: "vacuum",
+      figure: "most vacuum",
       head: "vacuum",
       unit: vacuumUnit,
       cell: ({ arrangement: { vacuum } }, units) => figure(vacuum, "vacuum", units),
@@ -78,18 +86,21 @@ export function columnsOf(rows: readonly SizeRow[], vacuumUnit: string, boreUnit
     },
     {
       id: "changes",
+      figure: "elements changed in a year",
       head: "changed a year",
       cell: ({ arrangement: { changesAYear } }) => changesAYear.toFixed(0),
       by: ({ arrangement: { changesAYear } }) => changesAYear,
     },
     {
       id: "hand",
+      figure: "least in hand",
       head: "in hand",
       cell: ({ figures }, units) => (figures ? quantity(figures.inHand, "ratio", units) : ""),
       by: ({ figures }) => -(figures?.inHand ?? -Infinity),
     },
     {
       id: "life",
+      figure: "end of life",
       head: "lasts",
       cell: ({ figures }, units) =>
         figures ? (figures.life === null ? "over ten years" : quantity(figures.life, "running time", units)) : "",
@@ -98,6 +109,7 @@ export function columnsOf(rows: readonly SizeRow[], vacuumUnit: string, boreUnit
     drawn
       ? {
           id: "chance",
+          figure: "chance of an end before the service interval",
           head: "chance of starving before",
           cell: ({ arrangement: { spread } }) => (spread ? chanceShort(spread) : ""),
           by: ({ arrangement: { spread } }) => spread?.chance ?? Infinity,

@@ -14,7 +14,7 @@ const TOO_LARGE = 8 * 1024 * 1024;
 const TOO_LONG = 200_000;
 
 /** Says that another catalogue is to be chosen from. */
-export class CatalogueEvent extends Event {
+class CatalogueEvent extends Event {
   /** null for the invented one */
   readonly catalogue: Catalogue | null;
 

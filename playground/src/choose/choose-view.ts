@@ -45,6 +45,8 @@ export class ChooseView extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.sheet.addEventListener("changed", this.onChanged);
+    // What changed while another view was shown was not heard of.
+    this.onChanged();
   }
 
   override disconnectedCallback(): void {

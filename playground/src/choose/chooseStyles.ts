@@ -9,7 +9,8 @@ export const chooseStyles = css`
   .chip.care { border-style: dashed; }
   .chip.unknown { border-style: dotted; }
   .two { display: grid; gap: 28px 48px; align-items: start; grid-template-columns: minmax(0, 1fr); }
-  @media screen and (min-width: 1000px) { .two { grid-template-columns: minmax(20rem, 25rem) minmax(0, 1fr); } }
+  /* Beside a working there is no room for two: what it is of comes first. */
+  @media screen and (min-width: 1000px) { .two { grid-template-columns: var(--two, minmax(20rem, 25rem) minmax(0, 1fr)); } .two > :last-child { order: var(--answer, 0); } }
   .boxes { display: grid; gap: 12px 16px; grid-template-columns: repeat(auto-fit, minmax(min(9.5rem, 100%), 1fr)); align-items: end; }
   .boxes label { display: block; font-size: 0.86rem; color: var(--soft); }
   input[type="text"], input[type="search"], .boxes select { font: inherit; font-size: 1rem; color: var(--ink); background: var(--raised); border: 1px solid var(--edge);
@@ -28,11 +29,14 @@ export const chooseStyles = css`
   .main { background: var(--ink); color: var(--paper); border-color: var(--ink); font-weight: 650; }
   .main:hover:not(:disabled) { border-color: var(--fuel-bright); box-shadow: 0 0 0 2px var(--fuel-bright); }
   .main:disabled { background: none; }
+  .sentence .figure, li .figure { white-space: nowrap; }
+  td button.figure.why, th button.figure.why { font-weight: inherit; padding: 5px 0; margin: -5px 0; }
+  .quiet button.figure.why { font-weight: inherit; }
   .fault { color: var(--limit); font-weight: 600; }
   .unit { color: var(--soft); font-weight: 400; }
   .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   @media print {
-    .no-print, button { display: none !important; }
+    .no-print, button:not(.why, .head) { display: none !important; }
     .two { grid-template-columns: minmax(0, 1fr); gap: 12px; }
     .scroll { overflow: visible; }
     td, th { padding: 2px 8px 2px 0; }

@@ -38,10 +38,9 @@ test("soughtOf(element) holds name, style, thread and every beta, with either wa
   }
 });
 
-test("unbroken(text) keeps units beside their figures, and other words apart", () => {
-  expect(unbroken("with 12 % in hand at -10 °C, 3 months on")).toBe(
-    "with 12\u00a0% in hand at -10\u00a0°C, 3 months on",
-  );
+test("unbroken(words) keeps units beside their figures, and other words apart", () => {
+  const live = { figure: "in hand", text: "12 % in hand" };
+  expect(unbroken([live, " at -10 °C, 3 months on"])).toEqual([live, " at -10\u00a0°C, 3 months on"]);
 });
 
 test("sizeCsv(answer, figures) has a row for each arrangement, SI, quoted where it must be and no formula", () => {

@@ -11,7 +11,7 @@ import { finenessOf, soughtOf } from "./elementWords.js";
 const SHOWN = 60;
 
 /** Says which element was picked. */
-export class PickEvent extends Event {
+class PickEvent extends Event {
   readonly element: CatalogueElement;
 
   constructor(element: CatalogueElement) {

@@ -2,7 +2,7 @@ import type { System } from "@thirstline/spec/system";
 import { type CurvePoint, curve } from "@thirstline/study";
 
 /** One line of a chart: a figure, Pa, at each demand, m3/s; gaps where nothing is known. */
-export interface PairLine {
+interface PairLine {
   readonly demand: Float64Array;
   readonly value: Float64Array;
 }

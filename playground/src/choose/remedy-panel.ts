@@ -1,9 +1,10 @@
 import type { System } from "@thirstline/spec/system";
 import {
+  plain,
   type RemedyAnswer,
   type RemedyKind,
   type RemedyResult,
-  remediesText,
+  remediesWords,
   remedySentence,
   type UnitSystem,
 } from "@thirstline/study";
@@ -11,9 +12,14 @@ import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { EditEvent } from "../model/events.js";
+import { wordsHtml } from "../words/wordsHtml.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
+import type { Asked } from "./messages.js";
 import { remedied } from "./remedied.js";
 import "./amount-field.js";
 import { ChooseController } from "./ChooseController.js";
+import { choiceFigures } from "./choiceFigures.js";
 import { chooseStyles } from "./chooseStyles.js";
 import "./remedy-table.js";
 import { UsedEvent } from "./UsedEvent.js";
@@ -28,42 +34,55 @@ import { unbroken } from "./unbroken.js";
 export class RemedyPanel extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     details { margin-top: 20px; max-width: 46rem; }
     h2 { margin-top: 28px; }
     .quiet { margin-top: 12px; max-width: 60em; }
+    @media print { h2 { margin-top: 14px; } .quiet { max-width: none; margin-top: 6px; } }
   `,
   ];
   @property({ attribute: false }) system!: System;
   @property({ attribute: false }) units: UnitSystem = "metric";
   @state() private costs: Partial<Record<RemedyKind, number>> = {};
   @state() private answer: RemedyAnswer | null = null;
+  private subject: Subject | null = null;
+  private asked: Extract<Asked, { kind: "remedy" }> | null = null;
   private readonly work = new ChooseController(this, (told) => {
-    if (told.kind === "remedy") this.answer = told.answer;
+    if (told.kind !== "remedy" || this.asked === null) return;
+    this.answer = told.answer;
+    this.subject = subjectOf(this.asked, told.answer, this.units);
   });
 
   protected override willUpdate(changed: PropertyValues): void {
     if (!changed.has("system") && !changed.has("costs")) return;
-    this.work.ask({ kind: "remedy", system: this.system, options: { costs: this.costs } });
+    this.asked = { kind: "remedy", system: this.system, options: { costs: this.costs } };
+    this.work.ask(this.asked);
   }
 
   override render() {
-    const { answer, units, work } = this;
+    const { answer, units, work, subject } = this;
     if (work.refusal !== "") return html`<p class="fault" role="alert">There is no answer: ${work.refusal}.</p>`;
-    if (answer === null) return html`<p class="quiet" role="status">Trying every single change.</p>`;
+    if (answer === null || subject === null)
+      return html`<p class="quiet" role="status">Trying every single change.</p>`;
     const { now, single, pairs } = answer;
     const useful = single.filter((one) => buys(one, now));
     const rest = single.filter((one) => !useful.includes(one));
-    return html`<p class="sentence" role="status">${unbroken(remedySentence(answer, units))}</p>
+    const nameOf = (one: RemedyResult) => nameIn(answer, one);
+    const shown = choiceFigures(subject);
+    const table = (results: readonly RemedyResult[], label: string) => html`<remedy-table .results=${results}
+      .subject=${subject} .nameOf=${nameOf} .pump=${answer.pump} .units=${units} label=${label} @remedy-try=${this.onTry}></remedy-table>`;
+    const tried = rest.map((one) => html`${wordsHtml(remediesWords(one.changes, units, nameOf(one)), shown)}`);
+    return html`<p class="sentence" role="status">${wordsHtml(unbroken(remedySentence(answer, units)), shown)}</p>
       ${
         useful.length === 0
           ? nothing
-          : html`<remedy-table .results=${[now, ...useful]} .pump=${answer.pump} .units=${units} label="Each change alone" @remedy-try=${this.onTry}></remedy-table>
+          : html`${table([now, ...useful], "Each change alone")}
         <p class="quiet">Each alone, at the temperature where it leaves least in hand.</p>`
       }
-      ${pairs.length === 0 ? nothing : html`<h2>The best pairs</h2><remedy-table .results=${pairs} .pump=${answer.pump} .units=${units} label="The best pairs" @remedy-try=${this.onTry}></remedy-table>`}
-      ${rest.length === 0 ? nothing : html`<p class="quiet">What buys nothing worth the work: ${rest.map(({ changes }) => remediesText(changes, units)).join("; ")}.</p>`}
+      ${pairs.length === 0 ? nothing : html`<h2>The best pairs</h2>${table(pairs, "The best pairs")}`}
+      ${rest.length === 0 ? nothing : html`<p class="quiet">What buys nothing worth the work: ${tried.map((one, at) => html`${at === 0 ? "" : "; "}${one}`)}.</p>`}
       ${this.costBoxes(single)}`;
   }
 
@@ -85,8 +104,30 @@ export class RemedyPanel extends LitElement {
   private onTry({ result: { changes } }: HTMLElementEventMap["remedy-try"]): void {
     const edit = new EditEvent((system) => remedied(system, changes));
     if (this.dispatchEvent(edit))
-      this.dispatchEvent(new UsedEvent(`On the sheet now: ${remediesText(changes, this.units)}.`));
+      this.dispatchEvent(new UsedEvent(`On the sheet now: ${plain(remediesWords(changes, this.units))}.`));
   }
+}
+
+/** How workings name a result of the answer. */
+function nameIn({ single, pairs }: RemedyAnswer, one: RemedyResult): string {
+  if (single.includes(one)) return `single ${single.indexOf(one)}`;
+  return pairs.includes(one) ? `pairs ${pairs.indexOf(one)}` : "now";
+}
+
+/** What the figures of the answer are of. */
+function subjectOf(
+  { system, options }: Extract<Asked, { kind: "remedy" }>,
+  answer: RemedyAnswer,
+  units: UnitSystem,
+): Subject {
+  return {
+    source: { kind: "remedy", system, answer, options },
+    about: (of) => {
+      const [list, at] = of.split(" ");
+      const one = list === "single" || list === "pairs" ? answer[list][Number(at)] : undefined;
+      return one ? `With ${plain(remediesWords(one.changes, units))}.` : "As it is.";
+    },
+  };
 }
 
 /** Whether a change buys anything worth the work: more in hand, or less over the clean limit. */

@@ -1,10 +1,11 @@
 import {
   figure,
   moneyText,
+  plain,
   quantity,
   type RemedyAnswer,
   type RemedyResult,
-  remediesText,
+  remediesWords,
   type UnitSystem,
   unitOf,
 } from "@thirstline/study";
@@ -12,6 +13,11 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { verdictWord } from "../words/verdictWord.js";
+import { wordsHtml } from "../words/wordsHtml.js";
+import { figureButton } from "../working/figureButton.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
+import { choiceFigures } from "./choiceFigures.js";
 import { chooseStyles } from "./chooseStyles.js";
 
 /** Asks for changes to be tried on the sheet. */
@@ -32,6 +38,7 @@ class TryEvent extends Event {
 export class RemedyTable extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     tbody th { color: var(--ink); min-width: 11rem; }
@@ -42,7 +49,8 @@ export class RemedyTable extends LitElement {
     .starves { color: var(--limit); font-weight: 650; }
     table { max-width: 74rem; }
     .short { display: none; }
-    @media (max-width: 640px) {
+    @media print { table { max-width: none; } .bar { print-color-adjust: exact; } }
+    @media screen and (max-width: 640px) {
       .bar, .ceiling, .long { display: none; }
       .short { display: inline; }
       td, th { padding-right: 8px; font-size: 0.9rem; }
@@ -52,6 +60,9 @@ export class RemedyTable extends LitElement {
   `,
   ];
   @property({ attribute: false }) results: readonly RemedyResult[] = [];
+  /** What the figures are of, and how workings name each result. */
+  @property({ attribute: false }) subject!: Subject;
+  @property({ attribute: false }) nameOf: (result: RemedyResult) => string = () => "now";
   @property({ attribute: false }) pump: RemedyAnswer["pump"] = "fixed";
   @property({ attribute: false }) units: UnitSystem = "metric";
   @property() label = "";
@@ -68,15 +79,19 @@ export class RemedyTable extends LitElement {
   }
 
   private row(one: RemedyResult, most: number, priced: boolean) {
-    const { units } = this;
+    const { units, subject } = this;
     const { changes, verdict, inHand, ceiling, cost } = one;
     const asIs = changes.length === 0;
-    return html`<tr class=${asIs ? "asis" : ""}><th scope="row">${asIs ? "as it is" : remediesText(changes, units)}</th>
+    const of = this.nameOf(one);
+    const words = remediesWords(changes, units, of);
+    const live = (text: string, own: string) =>
+      /\d/.test(text) ? figureButton(text, { figure: own, of, asked: {} }, subject) : text;
+    return html`<tr class=${asIs ? "asis" : ""}><th scope="row">${asIs ? "as it is" : wordsHtml(words, choiceFigures(subject))}</th>
       <td class=${verdict === "starves" ? "starves" : ""}>${verdictWord(verdict)}</td>
-      <td class="number">${quantity(inHand, "ratio", units)}${this.bar(inHand, most)}</td>
-      <td class="number ceiling">${ceiling === 0 ? "none" : figure(ceiling, "flow", units)}</td>
-      ${priced ? html`<td class="number">${asIs || cost === null ? "" : moneyText(cost)}</td>` : nothing}
-      <td class="number no-print">${asIs ? nothing : html`<button type="button" aria-label=${`Try this: ${remediesText(changes, units)}`} @click=${() => this.dispatchEvent(new TryEvent(one))}><span class="long">Try this</span><span class="short">Try</span></button>`}</td></tr>`;
+      <td class="number">${live(quantity(inHand, "ratio", units), "in hand, low end")}${this.bar(inHand, most)}</td>
+      <td class="number ceiling">${ceiling === 0 ? "none" : live(figure(ceiling, "flow", units), "ceiling at change, low end")}</td>
+      ${priced ? html`<td class="number">${asIs || cost === null ? "" : live(moneyText(cost), "cost")}</td>` : nothing}
+      <td class="number no-print">${asIs ? nothing : html`<button type="button" aria-label=${`Try this: ${plain(words)}`} @click=${() => this.dispatchEvent(new TryEvent(one))}><span class="long">Try this</span><span class="short">Try</span></button>`}</td></tr>`;
   }
 
   /** In hand, with a mark at the 20 % from which on it holds. */

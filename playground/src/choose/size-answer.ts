@@ -3,7 +3,7 @@ import {
   quantity,
   type SizeAnswer,
   sizeFailureText,
-  sizeReasonText,
+  sizeReasonWords,
   sizeSentence,
   stagesText,
   type UnitSystem,
@@ -12,16 +12,20 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { fileNameOf, saveFile } from "../model/saveFile.js";
+import { wordsHtml } from "../words/wordsHtml.js";
+import { figureButton } from "../working/figureButton.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
+import { choiceFigures } from "./choiceFigures.js";
 import { chooseStyles } from "./chooseStyles.js";
 import type { FiguresOf } from "./messages.js";
 import "./size-chart.js";
 import { rowsOf, type SizeRow } from "./SizeRow.js";
 import "./size-table.js";
 import { sizeCsv } from "./sizeCsv.js";
+import { unbroken } from "./unbroken.js";
 
 const chips = { yes: "", no: "no", "cannot say": "unknown" } as const;
-
-import { unbroken } from "./unbroken.js";
 
 /**
  * What a search found: the sentence, cost against vacuum, the list, and what the others fail by.
@@ -31,6 +35,7 @@ import { unbroken } from "./unbroken.js";
 export class SizeAnswerElement extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     h2 { margin-top: 32px; }
@@ -41,11 +46,13 @@ export class SizeAnswerElement extends LitElement {
     .share { height: 6px; background: var(--edge); margin-top: 6px; max-width: 100%; }
     .basis { margin-top: 12px; max-width: 62em; }
     ul.why { margin: 0 0 16px; padding-left: 1.2em; max-width: 46em; }
-    @media print { .share { print-color-adjust: exact; } }
+    @media print { .share { print-color-adjust: exact; } h2 { margin-top: 14px; break-after: avoid; } .failed li { padding: 3px 0; break-inside: avoid; } .basis { max-width: none; } }
   `,
   ];
   @property({ attribute: false }) answer!: SizeAnswer;
   @property({ attribute: false }) figures!: FiguresOf;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   /** The one that was searched for. */
   @property({ attribute: false }) system!: System;
   @property({ attribute: false }) units: UnitSystem = "metric";
@@ -53,12 +60,13 @@ export class SizeAnswerElement extends LitElement {
   @state() private shown: string | null = null;
 
   override render() {
-    const { answer, units } = this;
+    const { answer, units, subject } = this;
+    const shown = choiceFigures(subject);
     const rows = rowsOf(answer, this.figures);
     const chip = answer.verdict === "yes" ? `${answer.passing.toLocaleString("en")} meet every limit` : answer.verdict;
     return html`<p class=${`chip ${chips[answer.verdict]}`}>${chip}</p>
-      <p class="sentence" role="status">${unbroken(sizeSentence(answer, units))}</p>
-      ${answer.reasons.length === 0 ? nothing : html`<ul class="why">${answer.reasons.map((reason) => html`<li>${sizeReasonText(reason, units)}</li>`)}</ul>`}
+      <p class="sentence" role="status">${wordsHtml(unbroken(sizeSentence(answer, units)), shown)}</p>
+      ${answer.reasons.length === 0 ? nothing : html`<ul class="why">${answer.reasons.map((reason) => html`<li>${wordsHtml(sizeReasonWords(reason, units), shown)}</li>`)}</ul>`}
       ${rows.length === 0 ? nothing : this.list(rows)}
       ${this.failed()}`;
   }
@@ -66,12 +74,12 @@ export class SizeAnswerElement extends LitElement {
   private list(rows: readonly SizeRow[]) {
     const { answer, units, shown } = this;
     const left = answer.passing - rows.length;
-    return html`<size-chart .rows=${rows} .limit=${this.limit()} .pump=${this.system.pump.kind} .units=${units} .shown=${shown}
+    return html`<size-chart .rows=${rows} .limit=${this.limit()} .pump=${this.system.pump.kind} .subject=${this.subject} .units=${units} .shown=${shown}
         @size-show=${(event: HTMLElementEventMap["size-show"]) => {
           this.shown = event.key;
         }}></size-chart>
       <h2>The list</h2>
-      <size-table .rows=${rows} .units=${units} .shown=${shown}></size-table>
+      <size-table .rows=${rows} .subject=${this.subject} .units=${units} .shown=${shown}></size-table>
       <div class="row gap no-print"><button type="button" @click=${this.save}>Save the list (CSV)</button></div>
       <p class="quiet basis">${left > 0 ? `${left.toLocaleString("en")} more meet every limit and are beaten by these. ` : ""}In hand is the least over the temperatures with clean elements; life and vacuum are
         at the likely figures. A cost holds elements of this side, their stated work and, where a chance is shown, stoppages at it; neither bodies nor hoses. The element the
@@ -85,7 +93,10 @@ export class SizeAnswerElement extends LitElement {
     return html`<h2>What the other ${(candidates - passing).toLocaleString("en")} fail by</h2>
       <p class="quiet">Each counted by what it meets first from the tank on.</p>
       <ul class="failed">${failed.map(
-        ({ by, count, example }) => html`<li><b>${count.toLocaleString("en")}</b><span>${sizeFailureText(by)}
+        (
+          { by, count, example },
+          at,
+        ) => html`<li><b>${figureButton(count.toLocaleString("en"), { figure: "arrangements that fail by this", of: `failed ${at}`, asked: {} }, this.subject)}</b><span>${sizeFailureText(by)}
           <small>such as ${stagesText(example.stages)}${example.bore === null ? "" : `, with ${quantity(example.bore, "bore", this.units)} lines`}</small>
           <div class="share" .style=${`width:${Math.max(0.5, (100 * count) / most).toFixed(1)}%`}></div></span></li>`,
       )}</ul>`;

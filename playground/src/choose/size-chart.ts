@@ -3,7 +3,11 @@ import { moneyText, quantity, type UnitSystem, unitOf } from "@thirstline/study"
 import { css, html, LitElement, nothing, svg } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
+import { stepByKey } from "../model/stepByKey.js";
 import { WidthController } from "../model/WidthController.js";
+import { figureButton } from "../working/figureButton.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
 import { scaleOf, ticksBetween } from "./plotScale.js";
 import { plotStyles } from "./plotStyles.js";
 import type { SizeRow } from "./SizeRow.js";
@@ -30,6 +34,7 @@ class ShowEvent extends Event {
 export class SizeChart extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     plotStyles,
     css`
     :host { display: block; min-width: 0; }
@@ -42,7 +47,7 @@ export class SizeChart extends LitElement {
     p { margin: 0 0 8px; max-width: 46em; }
     .at { min-height: 3em; }
     .at b { font-weight: 650; }
-    @media print { .at { display: none; } }
+    @media print { .at, .no-print { display: none; } p { max-width: none; } }
   `,
   ];
   @property({ attribute: false }) rows: readonly SizeRow[] = [];
@@ -50,6 +55,8 @@ export class SizeChart extends LitElement {
   @property({ attribute: false }) limit: number | null = null;
   @property({ attribute: false }) pump: System["pump"]["kind"] = "fixed";
   @property({ attribute: false }) units: UnitSystem = "metric";
+  /** What the figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   @property({ attribute: false }) shown: string | null = null;
   private readonly place = new WidthController(this);
   private spots: { readonly row: SizeRow; readonly x: number; readonly y: number }[] = [];
@@ -64,12 +71,12 @@ export class SizeChart extends LitElement {
     );
     const row = ordered[at] as SizeRow;
     return html`<h2>What less vacuum costs</h2>
-      <p class="quiet">Each point is one arrangement on the list; those that no other beats are joined. The arrow keys go from one to the next.</p>
+      <p class="quiet">Each point is one arrangement on the list; those that no other beats are joined. <span class="no-print">The arrow keys go from one to the next.</span></p>
       ${this.place.ruler()}
       <div class="frame" tabindex="0" role="slider" aria-label="Arrangements by yearly cost" aria-valuemin="1" aria-valuemax=${ordered.length} aria-valuenow=${at + 1}
         aria-valuetext=${this.wordsOf(row)} @keydown=${(event: KeyboardEvent) => this.onKey(event, ordered, at)} @pointermove=${this.onPointer} @pointerdown=${this.onPointer}>
         ${this.place.width === 0 ? nothing : this.drawing(ordered, this.place.width, row)}</div>
-      <p class="at" aria-hidden="true"><b>${row.words}</b>: ${this.figuresOf(row)}</p>`;
+      <p class="at"><b>${row.words}</b>: ${this.piecesOf(row).map(([before, text, figure, after]) => html`${before}${figure === "" ? text : figureButton(text, { figure, of: row.of, asked: {} }, this.subject)}${after}`)}</p>`;
   }
 
   private drawing(rows: readonly SizeRow[], width: number, shown: SizeRow) {
@@ -102,35 +109,41 @@ export class SizeChart extends LitElement {
   }
 
   private wordsOf(row: SizeRow): string {
-    return `${row.words}: ${this.figuresOf(row)}`;
+    const pieces = this.piecesOf(row).map(([before, text, , after]) => `${before}${text}${after}`);
+    return `${row.words}: ${pieces.join("")}`;
   }
 
-  private figuresOf({ arrangement, figures, best }: SizeRow): string {
+  /** What is said of an arrangement: figures with the words before and after each, and the names of their workings. */
+  private piecesOf({
+    arrangement,
+    figures,
+    best,
+  }: SizeRow): [before: string, text: string, figure: string, after: string][] {
     const { yearlyCost, vacuum, changesAYear, pareto } = arrangement;
-    const life =
-      figures === null
-        ? ""
-        : figures.life === null
-          ? ", lasts over ten years"
-          : `, lasts ${quantity(figures.life, "running time", this.units)}`;
-    const hand = figures === null ? "" : `, ${quantity(figures.inHand, "ratio", this.units)} in hand`;
+    const shown = (value: number, kind: "vacuum" | "ratio" | "running time") => quantity(value, kind, this.units);
     const kept = best.length > 0 ? `; ${best.join(", ")}` : pareto ? "; no other beats it" : "";
-    return `${moneyText(yearlyCost ?? 0)} a year, ${quantity(vacuum, "vacuum", this.units)}, ${changesAYear.toFixed(0)} changed a year${hand}${life}${kept}`;
+    return [
+      ["", moneyText(yearlyCost ?? 0), "cost of a year", " a year"],
+      [", ", shown(vacuum, "vacuum"), "most vacuum", ""],
+      [", ", changesAYear.toFixed(0), "elements changed in a year", " changed a year"],
+      ...(figures === null
+        ? []
+        : ([
+            [", ", shown(figures.inHand, "ratio"), "least in hand", " in hand"],
+            figures.life === null
+              ? [", lasts ", "over ten years", "", ""]
+              : [", lasts ", shown(figures.life, "running time"), "end of life", ""],
+          ] as [string, string, string, string][])),
+      ["", kept, "", ""],
+    ];
   }
 
   private onKey(event: KeyboardEvent, ordered: readonly SizeRow[], at: number): void {
-    const steps: Readonly<Record<string, number>> = {
-      ArrowRight: at + 1,
-      ArrowUp: at + 1,
-      ArrowLeft: at - 1,
-      ArrowDown: at - 1,
-      Home: 0,
-      End: ordered.length - 1,
-    };
-    const next = ordered[steps[event.key] ?? Number.NaN];
-    if (!(event.key in steps)) return;
+    const place = stepByKey(event.key, at, ordered.length - 1);
+    const next = place === null ? undefined : ordered[place];
+    if (!next) return;
     event.preventDefault();
-    if (next) this.show(next);
+    this.show(next);
   }
 
   private onPointer(event: PointerEvent): void {

@@ -11,6 +11,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { EditEvent } from "../model/events.js";
+import type { Subject } from "../working/Question.js";
 import type { Catalogue } from "./Catalogue.js";
 import { ChooseController } from "./ChooseController.js";
 import { chooseStyles } from "./chooseStyles.js";
@@ -48,8 +49,12 @@ export class SizePanel extends LitElement {
     null;
   /** What the answer shown was asked for; another wish, machine or catalogue makes it an old one. */
   @state() private asked: Extract<Asked, { kind: "size" }> | null = null;
+  /** What the figures found are of. */
+  private subject: Subject | null = null;
   private readonly work = new ChooseController(this, (told) => {
-    if (told.kind === "size") this.found = { answer: told.answer, figures: told.figures, drawn: told.done };
+    if (told.kind !== "size") return;
+    this.found = { answer: told.answer, figures: told.figures, drawn: told.done };
+    this.subject = this.asked && subjectOf(this.asked, told.answer);
   });
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -84,7 +89,7 @@ export class SizePanel extends LitElement {
       }</p>`;
     }
     return html`${this.isOld() ? html`<p class="old" role="status">This is what was found for what stood here before. Look again to have it anew.</p>` : nothing}
-      <size-answer .answer=${found.answer} .figures=${found.figures} .system=${this.asked?.system ?? this.system} .units=${units}
+      <size-answer .answer=${found.answer} .subject=${this.subject} .figures=${found.figures} .system=${this.asked?.system ?? this.system} .units=${units}
         @size-use=${(event: HTMLElementEventMap["size-use"]) => this.use(event.arrangement)}></size-answer>`;
   }
 
@@ -126,6 +131,26 @@ export class SizePanel extends LitElement {
     const edit = new EditEvent((system) => arrangedSystem(system, asked.elements, found.answer.side, one));
     if (this.dispatchEvent(edit)) this.dispatchEvent(new UsedEvent(`On the sheet now: ${stagesText(one.stages)}.`));
   }
+}
+
+/** What the figures of a search's answer are of. */
+function subjectOf(asked: Extract<Asked, { kind: "size" }>, answer: SizeAnswer): Subject {
+  const { system, elements, options, stoppage, draws } = asked;
+  return {
+    source: {
+      kind: "size",
+      system,
+      elements,
+      answer,
+      options: { ...options, draws, ...(stoppage === null ? {} : { stoppage }) },
+    },
+    about: (of) => {
+      const at = Number(of.split(" ").at(-1));
+      const one = of.startsWith("failed") ? answer.failed[at]?.example : answer.arrangements[at];
+      const shown = of === "nearest" ? answer.nearest : one;
+      return shown ? `With ${stagesText(shown.stages)} on the ${answer.side} side.` : "The search.";
+    },
+  };
 }
 
 declare global {

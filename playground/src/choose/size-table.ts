@@ -3,6 +3,9 @@ import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { WidthController } from "../model/WidthController.js";
+import { figureButton } from "../working/figureButton.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
 import { chooseStyles } from "./chooseStyles.js";
 import { columnsOf, type SizeColumn, type SizeRow } from "./SizeRow.js";
 
@@ -29,6 +32,7 @@ class UseEvent extends Event {
 export class SizeTable extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     .filters { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: end; margin-bottom: 8px; }
@@ -55,10 +59,13 @@ export class SizeTable extends LitElement {
     .cards small { display: block; font-size: 0.86rem; color: var(--soft); line-height: 1.4; }
     .cards .best { color: var(--ink); font-weight: 650; }
     .cards .shown small { color: var(--ink); }
+    @media print { thead button { min-height: 0; } .way { display: none; } tr { break-inside: avoid; } }
   `,
   ];
   @property({ attribute: false }) rows: readonly SizeRow[] = [];
   @property({ attribute: false }) units: UnitSystem = "metric";
+  /** What the figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   /** Key of the row that stands out. */
   @property({ attribute: false }) shown: string | null = null;
   @state() private sought = "";
@@ -111,12 +118,12 @@ export class SizeTable extends LitElement {
     return html`<ul class="cards">${visible.slice(0, this.most).map((row) => {
       const { arrangement, words, best } = row;
       const figures = columns.flatMap((column) => {
-        const cell = column.cell(row, this.units);
-        return cell === "" ? [] : [`${column.head} ${cell}${column.unit === undefined ? "" : ` ${column.unit}`}`];
+        const unit = column.unit === undefined ? "" : ` ${column.unit}`;
+        return column.cell(row, this.units) === "" ? [] : [html`${column.head} ${this.cell(column, row, unit)} · `];
       });
       return html`<li class=${row.key === this.shown ? "shown" : ""}><span><b>${words}</b>${mark(row)}
           ${best.length === 0 ? nothing : html`<small class="best">${best.join(", ")}</small>`}
-          <small>${[...figures, arrangement.code].join(" · ")}</small></span>${this.button(row)}</li>`;
+          <small>${figures}${arrangement.code}</small></span>${this.button(row)}</li>`;
     })}</ul>`;
   }
 
@@ -134,7 +141,7 @@ export class SizeTable extends LitElement {
     const { by, down } = this.sorted;
     const own = by === id;
     return html`<th scope="col" class="number" aria-sort=${own ? (down ? "descending" : "ascending") : nothing}>
-      <button type="button" @click=${() => {
+      <button type="button" class="head" @click=${() => {
         this.sorted = { by: id, down: own && !down };
       }}>${head}${unit === undefined ? nothing : html` <span class="unit">${unit}</span>`}${own ? html`<i class=${down ? "way down" : "way"} aria-hidden="true"></i>` : nothing}</button></th>`;
   }
@@ -143,9 +150,16 @@ export class SizeTable extends LitElement {
     const { arrangement, words, best } = row;
     return html`<tr class=${row.key === this.shown ? "shown" : ""}><th scope="row">${words}${mark(row)}
         ${best.length === 0 ? nothing : html`<small>${best.join(", ")}</small>`}</th>
-      ${columns.map((column) => html`<td class="number">${column.cell(row, this.units)}</td>`)}
+      ${columns.map((column) => html`<td class="number">${this.cell(column, row)}</td>`)}
       <td>${arrangement.code}</td>
       <td class="no-print">${this.button(row)}</td></tr>`;
+  }
+
+  /** A cell of the table, live where there is a figure in it. */
+  private cell({ cell, figure }: SizeColumn, row: SizeRow, unit = "") {
+    const text = cell(row, this.units);
+    if (!/\d/.test(text)) return text;
+    return figureButton(`${text}${unit}`, { figure, of: row.of, asked: {} }, this.subject);
   }
 
   private visible(columns = columnsOf(this.rows, "", "")): SizeRow[] {

@@ -11,7 +11,7 @@ import { chooseStyles } from "./chooseStyles.js";
 import type { SizeWishes } from "./SizeWishes.js";
 
 /** Says what a search is to keep to. */
-export class WishEvent extends Event {
+class WishEvent extends Event {
   readonly wishes: SizeWishes;
 
   constructor(wishes: SizeWishes) {

@@ -1,18 +1,26 @@
 import type { System } from "@thirstline/spec/system";
 import {
+  plain,
   type SwapAnswer,
   type SwapVerdict,
-  swapReasonText,
+  swapReasonWords,
   swapRows,
   swapSentence,
   type UnitSystem,
   type Weight,
+  type Words,
 } from "@thirstline/study";
 import { css, html, LitElement } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
+import { wordsHtml } from "../words/wordsHtml.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
+import { choiceFigures } from "./choiceFigures.js";
 import { chooseStyles } from "./chooseStyles.js";
 import "./pair-chart.js";
+import { reasonFigures } from "./reasonFigures.js";
+import { unbroken } from "./unbroken.js";
 
 const chips: Readonly<Record<SwapVerdict, readonly [words: string, look: string]>> = {
   yes: ["yes", ""],
@@ -20,8 +28,6 @@ const chips: Readonly<Record<SwapVerdict, readonly [words: string, look: string]
   no: ["no", "no"],
   "cannot say": ["cannot say", "unknown"],
 };
-
-import { unbroken } from "./unbroken.js";
 
 /** What stands before a reason of each weight. */
 const weights: Readonly<Record<Weight, string>> = { no: "No", "cannot say": "Not known", care: "Care", note: "Note" };
@@ -34,6 +40,7 @@ const weights: Readonly<Record<Weight, string>> = { no: "No", "cannot say": "Not
 export class SwapAnswerElement extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     ul { list-style: none; padding: 0; margin: 0 0 20px; max-width: 46em; }
@@ -47,6 +54,7 @@ export class SwapAnswerElement extends LitElement {
     .differs { font-weight: 650; }
     pair-chart { margin-top: 28px; max-width: 46rem; }
     .row { margin: 4px 0 24px; }
+    @media print { ul, table, pair-chart { max-width: none; } ul { margin-bottom: 12px; } li { padding: 3px 0; } pair-chart { margin-top: 14px; } }
     @media (max-width: 560px) {
       li { grid-template-columns: minmax(0, 1fr); }
       td, th { padding-right: 8px; font-size: 0.86rem; }
@@ -57,28 +65,32 @@ export class SwapAnswerElement extends LitElement {
   ];
   @property({ attribute: false }) answer!: SwapAnswer;
   @property({ attribute: false }) system!: System;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   /** The system with it fitted. */
   @property({ attribute: false }) changed!: System;
   @property({ attribute: false }) units: UnitSystem = "metric";
 
   override render() {
-    const { answer, units } = this;
+    const { answer, units, subject } = this;
     const [words, look] = chips[answer.verdict];
     const rows = swapRows(answer, units).filter(({ name }) => name !== "element");
     return html`<p class=${`chip ${look}`}>${words}</p>
-      <p class="sentence" role="status">${unbroken(swapSentence(answer, units))}</p>
+      <p class="sentence" role="status">${wordsHtml(unbroken(swapSentence(answer, units)), choiceFigures(subject))}</p>
       <ul aria-label="Why">${answer.reasons.map(
         (reason) =>
-          html`<li class=${reason.weight === "cannot say" ? "unknown" : reason.weight}><b>${weights[reason.weight]}</b><span>${unbroken(swapReasonText(reason, answer, units))}</span></li>`,
+          html`<li class=${reason.weight === "cannot say" ? "unknown" : reason.weight}><b>${weights[reason.weight]}</b><span>${wordsHtml(unbroken(swapReasonWords(reason, answer, units)), reasonFigures(reason, subject, units))}</span></li>`,
       )}</ul>
-      <div class="row"><button type="button" class="main" @click=${() => this.dispatchEvent(new Event("swap-use"))}>Use this</button>
+      <div class="row no-print"><button type="button" class="main" @click=${() => this.dispatchEvent(new Event("swap-use"))}>Use this</button>
         <span class="quiet">${useWords(answer.verdict)}</span></div>
       <table><caption class="unseen">What is fitted now beside ${answer.with}</caption>
         <thead><tr><td></td><th scope="col" class="number">${answer.now.element} <span class="unit">now</span></th><th scope="col" class="number">${answer.changed.element}</th></tr></thead>
-        <tbody>${rows.map(
-          ({ name, now, changed }) =>
-            html`<tr><th scope="row">${name}</th><td class="number">${now || "–"}</td><td class=${now === changed ? "number" : "number differs"}>${changed || "–"}</td></tr>`,
-        )}</tbody></table>
+        <tbody>${rows.map(({ name, now, changed, temperature }) => {
+          const shown = choiceFigures(subject, temperature === null ? {} : { temperature });
+          const cell = (words: Words) => (words.length === 0 ? "–" : wordsHtml(words, shown));
+          const differs = plain(now) === plain(changed) ? "number" : "number differs";
+          return html`<tr><th scope="row">${wordsHtml(unbroken([name]))}</th><td class="number">${cell(now)}</td><td class=${differs}>${cell(changed)}</td></tr>`;
+        })}</tbody></table>
       <pair-chart .fitted=${this.system} .other=${this.changed} .temperature=${answer.changed.cold.temperature}
         .names=${[answer.now.element, answer.changed.element]} .units=${units}></pair-chart>`;
   }

@@ -4,6 +4,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { EditEvent } from "../model/events.js";
+import type { Subject } from "../working/Question.js";
 import "./amount-field.js";
 import type { Catalogue } from "./Catalogue.js";
 import { ChooseController } from "./ChooseController.js";
@@ -42,8 +43,13 @@ export class SwapPanel extends LitElement {
   @state() private labour: number | null = null;
   @state() private stoppage: number | null = null;
   @state() private answer: SwapAnswer | null = null;
+  /** What the figures of the answer are of, and of the one that is worked out. */
+  private subject: Subject | null = null;
+  private asked: Subject | null = null;
   private readonly work = new ChooseController(this, (told) => {
-    if (told.kind === "swap") this.answer = told.answer;
+    if (told.kind !== "swap") return;
+    this.answer = told.answer;
+    this.subject = this.asked;
   });
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -96,7 +102,7 @@ export class SwapPanel extends LitElement {
       return html`<p class="ask">Pick an element to see whether it may be fitted, and what it changes.</p>`;
     if (work.refusal !== "") return html`<p class="fault" role="alert">There is no answer: ${work.refusal}.</p>`;
     if (answer === null) return html`<p class="ask" role="status">Working it out.</p>`;
-    return html`<swap-answer .answer=${answer} .system=${this.system} .changed=${fitElement(this.system, at, picked)} .units=${this.units}
+    return html`<swap-answer .answer=${answer} .subject=${this.subject} .system=${this.system} .changed=${fitElement(this.system, at, picked)} .units=${this.units}
         @swap-use=${this.use}></swap-answer>
       <work-progress .progress=${work.progress} @work-stop=${() => work.stop()}></work-progress>
       ${answer.now.cost.elements === null && !this.fitted() ? html`<p class="quiet">What is fitted now is not in the catalogue, so its price is not known.</p>` : nothing}`;
@@ -134,7 +140,12 @@ export class SwapPanel extends LitElement {
       ...(labour === null ? {} : { labourRate: labour }),
       ...(stoppage === null ? {} : { stoppage }),
     };
-    this.work.ask({ kind: "swap", system, at, with: picked, options, draws: DRAWS });
+    const given = { at, with: picked };
+    this.asked = {
+      source: { kind: "swap", system, given, options: { ...options, draws: DRAWS } },
+      about: (of) => (of === "now" ? "As it is now." : `With ${picked.name} at ${at.join(" and ")}.`),
+    };
+    this.work.ask({ kind: "swap", system, ...given, options, draws: DRAWS });
   }
 
   private use(): void {

@@ -25,7 +25,7 @@ export function slotsFor(system: System, from: Place): Slot[] {
 }
 
 /** Whether two places stand in one list. */
-export function sameList(a: Place, b: Place): boolean {
+function sameList(a: Place, b: Place): boolean {
   const bank = a.branch === undefined || a.at === b.at;
   return a.side === b.side && a.tank === b.tank && a.branch === b.branch && bank;
 }

@@ -1,8 +1,10 @@
+import type { System } from "@thirstline/spec/system";
 import { type Caution, plain, type UnitSystem, verdictSentence } from "@thirstline/study";
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { LifeWork } from "../life/LifeWork.js";
 import { controlStyles, sheetStyles } from "../look/sheetStyles.js";
+import type { AfterFrame } from "../model/AfterFrame.js";
 import type { Answers } from "../model/answersOf.js";
 import type { Example } from "../model/Example.js";
 import { type Chosen, keyOf } from "../model/Place.js";
@@ -17,6 +19,14 @@ import { whyStyles } from "../working/whyStyles.js";
 import "./caution-list.js";
 import "./fuel-path.js";
 import "./place-controls.js";
+
+/** What the rest of the sheet shows. */
+interface Settled {
+  readonly answers: Answers;
+  readonly system: System;
+  /** those about parts */
+  readonly cautions: readonly Caution[];
+}
 
 /** The bench sheet: the sentence, the path and all there is to see and change about one system. */
 @customElement("bench-sheet")
@@ -53,17 +63,28 @@ export class BenchSheet extends LitElement {
     // What was chosen may have moved or gone, unless the change was made here.
     if (changed.has("answers") && !this.ownChange) this.chosen = null;
     this.ownChange = false;
-    const { answers, sheet } = this;
+    const { answers } = this;
     if (changed.has("answers")) {
-      this.life?.ask(sheet.system);
+      this.rest?.ask();
       this.cautioned = cautionedParts(answers.point.cautions);
     }
+    // While a slider is moved the sentence, the path and the curve come first.
+    if (this.rest === null || changed.size !== 1 || !changed.has("answers")) this.settle();
+  }
+
+  /** Shows the rest of the sheet as it is answered now. */
+  private settle(): void {
+    const { answers, sheet } = this;
+    if (this.settled?.answers === answers) return;
+    const ofParts = answers.point.cautions.filter((one) => typeof cautionPlace(one) === "object");
+    this.settled = { answers, system: sheet.system, cautions: ofParts };
   }
 
   override render() {
     const { check, point } = this.answers;
     const { units } = this;
     const { system, refusal } = this.sheet;
+    const { answers: rest, cautions } = this.settled;
     const sentence = verdictSentence(check, point, units);
     return html`
       <div class="sheet" @sheet-edit=${this.onEdit}
@@ -73,24 +94,28 @@ export class BenchSheet extends LitElement {
         ${assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
         <place-controls .system=${system} .point=${point} .units=${units} .examples=${this.examples}
           .chosen=${this.chosen} .soil=${this.life?.answer ? this.life.soil : undefined}></place-controls>
-        <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen} .marked=${this.marked} .tools=${this.dragTools}
+        <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen} .marked=${this.marked} .tools=${this.pathTools}
           .cautioned=${this.cautioned}></fuel-path>
-        <path-saves class="no-print" .name=${system.name} .point=${point} .units=${units}></path-saves>
+        <path-saves class="no-print" .name=${system.name} .point=${rest.point} .units=${units}></path-saves>
         ${refusal === "" ? nothing : html`<p class="refusal" role="alert">That cannot be: ${refusal}.</p>`}
         ${this.editor()}
-        ${this.partCautions(point.cautions)}
-        ${this.rest()}
+        <caution-list class="after" .cautions=${cautions} .units=${units}></caution-list>
+        ${this.charts()}
         <details class="parts block after"><summary>Table of parts</summary>
-          <parts-table .point=${point} .pump=${check.pump} .units=${units}></parts-table></details>
+          <parts-table .point=${rest.point} .pump=${rest.check.pump} .units=${units}></parts-table></details>
       </div>
-      <p class="unseen" role="status">${plain(sentence)}</p>`;
+      <p class="unseen" role="status">${plain(verdictSentence(rest.check, rest.point, units))}</p>`;
   }
 
   protected override async firstUpdated(): Promise<void> {
     await whenPainted();
-    const { LifeWork, checkFigures, dragTools } = await import("./rest-of-sheet.js");
+    const { AfterFrame, LifeWork, checkFigures, pathTools } = await import("./rest-of-sheet.js");
+    this.rest = new AfterFrame(this, () => {
+      this.life?.ask(this.sheet.system);
+      this.requestUpdate();
+    });
     this.life = new LifeWork(this);
-    this.dragTools = dragTools;
+    this.pathTools = pathTools;
     this.live = checkFigures;
     this.life.ask(this.sheet.system);
     this.complete = true;
@@ -100,7 +125,10 @@ export class BenchSheet extends LitElement {
   // What elements are given anew only when it is another: what is the same draws nothing.
   private cautioned: ReadonlySet<string> = new Set();
   private live: typeof import("../working/checkFigures.js").checkFigures | null = null;
-  private dragTools: typeof import("../path/dragTools.js") | null = null;
+  private pathTools: typeof import("../path/pathTools.js") | null = null;
+  /** What is under the path, as it is shown: a frame behind the sentence and the path. */
+  private settled!: Settled;
+  private rest: AfterFrame | null = null;
   /** How long the elements last; there once the rest has been fetched. */
   private life: LifeWork | null = null;
   private readonly onChanged = (): void => this.requestUpdate();
@@ -130,6 +158,7 @@ export class BenchSheet extends LitElement {
   /** On paper the table of parts is open, and the path drawn for the width of a sheet. */
   private readonly onPrint = ({ type }: Event): void => {
     const printing = type === "beforeprint";
+    this.rest?.now();
     const table = this.renderRoot.querySelector<HTMLDetailsElement>("details.parts");
     if (table && printing) table.open = true;
     this.renderRoot.querySelector("fuel-path")?.toPaper(printing);
@@ -141,14 +170,16 @@ export class BenchSheet extends LitElement {
   }
 
   /** What is fetched once the path stands: charts, the map, what is pinned. */
-  private rest(): TemplateResult | typeof nothing {
+  private charts(): TemplateResult | typeof nothing {
     if (!this.complete) return nothing;
-    const { answers, units, sheet } = this;
+    const { units, sheet } = this;
+    const { answers, system } = this.settled;
+    const curve = this.renderRoot.querySelector("vacuum-chart");
     return html`
-      <section class="block after"><vacuum-chart .system=${sheet.system} .pins=${sheet.pins} .units=${units}></vacuum-chart></section>
+      <section class="block after"><vacuum-chart .system=${curve?.isNear ? sheet.system : system} .pins=${sheet.pins} .units=${units}></vacuum-chart></section>
       ${this.lasting()}
       <section class="block after halves">
-        <cold-map .system=${sheet.system} .point=${answers.point} .units=${units}></cold-map>
+        <cold-map .system=${system} .point=${answers.point} .units=${units}></cold-map>
         ${this.cleanliness()}</section>
       <section class="block after"><answer-figures .answer=${answers.check} .point=${answers.point} .units=${units}></answer-figures></section>
       <section class="block after"><pinned-variants .answers=${answers} .pins=${sheet.pins} .units=${units}
@@ -159,19 +190,14 @@ export class BenchSheet extends LitElement {
   private lasting(): TemplateResult | typeof nothing {
     const { answer, progress, trouble } = this.life ?? { answer: null, progress: null, trouble: "" };
     if (answer === null) return trouble === "" ? nothing : html`<p class="block after" role="status">${trouble}</p>`;
-    return html`<section class="block after"><life-panel .answer=${answer} .point=${this.answers.point} .progress=${progress}
+    return html`<section class="block after"><life-panel .answer=${answer} .point=${this.settled.answers.point} .progress=${progress}
       .trouble=${trouble} .units=${this.units}></life-panel></section>`;
   }
 
   private cleanliness(): TemplateResult | typeof nothing {
-    const answer = this.life?.answer;
+    const answer = this.life?.first;
     if (!answer || answer.cleanliness.length === 0) return nothing;
     return html`<particle-chart .answer=${answer} .units=${this.units}></particle-chart>`;
-  }
-
-  private partCautions(cautions: readonly Caution[]) {
-    const ofParts = cautions.filter((one) => typeof cautionPlace(one) === "object");
-    return html`<caution-list class="after" .cautions=${ofParts} .units=${this.units}></caution-list>`;
   }
 }
 

@@ -5,6 +5,7 @@ import { figureOf } from "../chart/figureOf.js";
 import { lineStrokes } from "../chart/lineLooks.js";
 import type { Reading } from "../chart/Reading.js";
 import { controlStyles } from "../look/sheetStyles.js";
+import { whyStyles } from "../working/whyStyles.js";
 import "./save-row.js";
 
 /**
@@ -17,10 +18,11 @@ import "./save-row.js";
 export class ChartFrame extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     css`
     :host { display: block; container-type: inline-size; }
     .side { display: grid; grid-template-columns: minmax(0, 1fr); gap: 8px 40px; }
-    @container (min-width: 860px) { .side { grid-template-columns: minmax(0, 8fr) minmax(0, 3.4fr); } }
+    @container (min-width: 980px) { .side { grid-template-columns: minmax(0, 8fr) minmax(0, 3.4fr); } }
     h3 { margin: 0 0 8px; }
     .picture { min-width: 0; }
     .reads table { border-collapse: collapse; width: 100%; font-size: 0.95rem; }
@@ -28,6 +30,7 @@ export class ChartFrame extends LitElement {
     .reads th { text-align: left; font-weight: 500; color: var(--soft); padding: 3px 8px 3px 0; }
     .reads th svg { vertical-align: middle; margin-right: 8px; stroke: var(--ink); }
     .reads td { text-align: right; font-weight: 650; }
+    .reads button.why { padding: 3px 0; }
     .reads tr { border-bottom: 1px solid var(--rule); }
     save-row { margin-top: 12px; }
     .wide { overflow: auto; max-height: 22rem; }

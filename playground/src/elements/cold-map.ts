@@ -1,9 +1,11 @@
 import type { System } from "@thirstline/spec/system";
 import type { CheckPoint, UnitSystem } from "@thirstline/study";
 import { html, LitElement, nothing } from "lit";
-import { customElement, property, query, state } from "lit/decorators.js";
+import { customElement, property, query } from "lit/decorators.js";
 import { HelperController } from "../aside/HelperController.js";
 import { inksOf } from "../chart/inksOf.js";
+import { nearest } from "../chart/nearest.js";
+import { PlotPlace } from "../chart/PlotPlace.js";
 import { copyOf } from "../drawing/copyOf.js";
 import { drawingText, tag } from "../drawing/tag.js";
 import { drawMap } from "../map/drawMap.js";
@@ -11,10 +13,12 @@ import { MapFrame, TEMPERATURES } from "../map/MapFrame.js";
 import type { MapPoint } from "../map/MapPoint.js";
 import { mapColumns, mapReadings } from "../map/mapReadings.js";
 import { mapStyles } from "../map/mapStyles.js";
+import { toMapPoint } from "../map/toMapPoint.js";
 import { scaledDemand } from "../model/demand.js";
 import { EditEvent } from "../model/events.js";
 import { fileNameOf } from "../model/saveFile.js";
 import { WidthController } from "../model/WidthController.js";
+import { figureButton } from "../working/figureButton.js";
 import "./chart-frame.js";
 
 /**
@@ -27,10 +31,10 @@ export class ColdMap extends LitElement {
   @property({ attribute: false }) system!: System;
   @property({ attribute: false }) point!: CheckPoint;
   @property() units: UnitSystem = "metric";
-  /** Where the pointer is, K; null while it is elsewhere. */
-  @state() private pointer: number | null = null;
   @query("svg") private readonly drawn!: SVGSVGElement | null;
   private points: readonly MapPoint[] = [];
+  /** Which of the temperatures that were worked out is read. */
+  private readonly reads = new PlotPlace(() => this.requestUpdate());
   private readonly room = new WidthController(this);
   private readonly helper = new HelperController(this, (outcome) => {
     if (outcome.kind === "map") this.points = outcome.points;
@@ -43,11 +47,13 @@ export class ColdMap extends LitElement {
   }
 
   override render() {
-    const { points, point, units, system, pointer } = this;
+    const { points, point, units, system } = this;
     const there = points.length > 0;
+    const read = this.read();
+    const asked = read === null ? {} : { temperature: read.temperature };
+    const shown = (text: string, figure: string) => figureButton(text, { figure, asked });
     return html`<chart-frame heading="Where it starves" .file=${`${fileNameOf(system.name)}-map`}
-        .at=${pointer === null ? "At the temperature of the fuel" : "At the pointer"}
-        .readings=${there ? mapReadings(points, pointer ?? point.temperature, units) : []}
+        .at=${this.placeWords()} .readings=${there ? mapReadings(read ?? toMapPoint(point), units, shown) : []}
         .columns=${() => (there ? mapColumns(points, units) : null)} .drawing=${() => this.drawing()}>
       <p class="quiet">Temperature across, demand up. Press the map to go there.</p>
       ${this.helper.trouble === "" ? nothing : html`<p class="quiet" role="status">${this.helper.trouble}</p>`}
@@ -57,10 +63,41 @@ export class ColdMap extends LitElement {
   }
 
   private map() {
+    const { points, point, units } = this;
     const frame = this.frame();
-    return html`<svg height=${frame.height} role="img" aria-label="Map of the ceilings over temperature; the sliders for temperature and demand go where the map goes."
-        @pointerdown=${this.onPress} @pointermove=${this.onMove} @pointerleave=${this.onLeave}>
-      ${drawMap(frame, { points: this.points, point: this.point, units: this.units, pointer: this.pointer })}</svg>`;
+    const read = this.read();
+    const said = mapReadings(read ?? toMapPoint(point), units).map(({ label, value }) => `${label} ${value}`);
+    return html`<svg height=${frame.height} role="slider" tabindex="0" aria-label="Map of the ceilings over temperature; the keys go along it"
+        aria-valuemin="0" aria-valuemax=${points.length - 1} aria-valuenow=${this.place ?? this.rest} aria-valuetext=${said.join(", ")}
+        @keydown=${(event: KeyboardEvent) => this.reads.onKey(event, this.rest, points.length - 1)}
+        @pointerdown=${this.onPress} @pointermove=${this.onMove} @pointerleave=${() => this.pointAt(null)}>
+      ${drawMap(frame, { points, point, units, pointer: read?.temperature ?? null })}</svg>`;
+  }
+
+  /** Place among what was worked out that is read; null at rest, at the temperature of the fuel. */
+  private get place(): number | null {
+    return this.reads.at(this.points.length - 1);
+  }
+
+  /** Where the keys set out from. */
+  private get rest(): number {
+    return this.nearestTo(this.point.temperature);
+  }
+
+  private nearestTo(temperature: number): number {
+    return nearest(
+      this.points.map((one) => one.temperature),
+      temperature,
+    );
+  }
+
+  private read(): MapPoint | null {
+    return this.place === null ? null : (this.points[this.place] ?? null);
+  }
+
+  private placeWords(): string {
+    if (this.place === null) return "At the temperature of the fuel";
+    return this.reads.isKept ? "Kept here; Escape lets go" : "At the pointer; a press goes there";
   }
 
   private frame(): MapFrame {
@@ -81,17 +118,23 @@ export class ColdMap extends LitElement {
   }
 
   private onMove(event: PointerEvent): void {
+    const place = this.placeOf(event);
     if (event.buttons === 1) this.onPress(event);
-    this.pointer = this.placeOf(event)?.temperature ?? null;
+    else this.pointAt(place && this.nearestTo(place.temperature));
   }
 
-  private onLeave(): void {
-    this.pointer = null;
+  private pointAt(place: number | null): void {
+    if (this.reads.under === place) return;
+    this.reads.under = place;
+    this.requestUpdate();
   }
 
   private onPress(event: PointerEvent): void {
     const place = this.placeOf(event);
     if (place === null) return;
+    // The sheet goes there, and what is read with it: at its own temperature, not at the nearest that was worked out.
+    this.reads.under = null;
+    this.reads.onPress();
     const { temperature, demand } = place;
     const factor = demand / this.point.demand.total;
     this.dispatchEvent(new EditEvent((system) => ({ ...scaledDemand(system, factor), temperature }), "map"));

@@ -6,9 +6,11 @@ import { notesIn } from "../file/assumedNotes.js";
 import { fileOf } from "../file/fileOf.js";
 import { fragmentOf, isSystemFragment, textOf } from "../file/link.js";
 import { isUnchanged, losesComments, type Opened, remember, remembered } from "../file/Opened.js";
+import { openedExample } from "../file/openedExample.js";
 import { openedWords } from "../file/openedWords.js";
 import { PlainFault } from "../file/PlainFault.js";
 import { controlStyles } from "../look/sheetStyles.js";
+import type { Example } from "../model/Example.js";
 import { OpenEvent } from "../model/events.js";
 import { fileNameOf, saveFile } from "../model/saveFile.js";
 import "./file-faults.js";
@@ -40,6 +42,8 @@ export class FileDesk extends LitElement {
   `,
   ];
   @property({ attribute: false }) system!: System;
+  /** Demonstration systems, whose own files are given back as a reader's are. */
+  @property({ attribute: false }) examples: readonly Example[] = [];
   @state() private said = "";
   @state() private link = "";
   @state() private over = false;
@@ -121,13 +125,16 @@ export class FileDesk extends LitElement {
 
   private async save(): Promise<void> {
     try {
-      const { opened, system } = this;
-      const text = opened !== null && isUnchanged(opened, system) ? opened.text : await fileOf(system);
+      const { opened, system, examples } = this;
+      const sources = [opened, await openedExample(system, examples)].filter((one) => one !== null);
+      const same = sources.find((one) => isUnchanged(one, system));
+      const text = same?.text ?? (await fileOf(system));
       saveFile(`${fileNameOf(system.name)}.yaml`, new Blob([text], { type: "application/yaml" }));
+      const lost = same ? undefined : sources.find((one) => losesComments(one, system));
       this.said =
-        opened !== null && losesComments(opened, system)
-          ? `Saved. The comments of ${opened.file} are not in it: they are kept only while nothing is changed.`
-          : "";
+        lost === undefined
+          ? ""
+          : `Saved. The comments of ${lost.file} are not in it: they are kept only while nothing is changed.`;
     } catch (error) {
       this.said = sayOf(error);
     }

@@ -1,16 +1,16 @@
 import type { System } from "@thirstline/spec/system";
 import { bandText, type CheckPoint, quantity, type UnitSystem } from "@thirstline/study";
-import { css, html, LitElement, nothing, svg, type TemplateResult } from "lit";
-import { customElement, property, query, state } from "lit/decorators.js";
+import { css, html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import { ChooseEvent, EditEvent } from "../model/events.js";
 import { type Chosen, keyOf, type Place } from "../model/Place.js";
+import { WidthController } from "../model/WidthController.js";
 import type { Draggable } from "../path/Dragged.js";
 import { type Descent, descentOf } from "../path/descentOf.js";
 import { dragStyles } from "../path/dragStyles.js";
 import { drawDescent, type Frame } from "../path/drawDescent.js";
 import { drawPath } from "../path/drawPath.js";
 import type { DropSpot } from "../path/dropSpots.js";
-import { type Gap, gapsOf } from "../path/gapsOf.js";
 import { type Laid, type Layout, layout, withStations } from "../path/layout.js";
 import { deliveryLevels, suctionLevels } from "../path/levelsOf.js";
 import type { PartDrag } from "../path/PartDrag.js";
@@ -43,38 +43,20 @@ export class FuelPath extends LitElement {
   @property({ attribute: false }) cautioned: ReadonlySet<string> = new Set();
   /** Whether it is only to be looked at: no part can be pressed and none added. */
   @property({ type: Boolean }) still = false;
-  /** What parts are dragged by; null until it is fetched. */
-  @property({ attribute: false }) tools: typeof import("../path/dragTools.js") | null = null;
-  @state() private width = 0;
+  /** What parts are added and dragged by; null until it is fetched. */
+  @property({ attribute: false }) tools: typeof import("../path/pathTools.js") | null = null;
   private paper = false;
   /** What is drawn now and where. */
   private shown: { readonly laid: Layout; readonly drawn: Sketch } | null = null;
   private drag: PartDrag | null = null;
-  /** As wide as the element and without height, so that watching it does not answer to what is drawn. */
-  @query(".ruler") private readonly ruler!: HTMLElement | null;
-  private readonly watcher = new ResizeObserver(([entry]) => {
-    this.width = Math.floor(entry?.contentRect.width ?? 0);
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.ruler) this.watcher.observe(this.ruler);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.watcher.disconnect();
-  }
-
-  protected override firstUpdated(): void {
-    if (this.ruler) this.watcher.observe(this.ruler);
-  }
+  private readonly room = new WidthController(this);
 
   protected override willUpdate(): void {
     if (this.tools) this.drag ??= new this.tools.PartDrag(this);
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
+    if (this.marked === null && !changed.has("marked")) return;
     const key = this.marked && keyOf(this.marked);
     for (const one of this.renderRoot.querySelectorAll("[data-key]")) {
       one.toggleAttribute("data-marked", one.getAttribute("data-key") === key);
@@ -82,12 +64,12 @@ export class FuelPath extends LitElement {
   }
 
   override render() {
-    return html`<div class="ruler"></div>${this.width < 200 && !this.paper ? nothing : this.drawing()}`;
+    return html`${this.room.ruler()}${this.room.width < 200 && !this.paper ? nothing : this.drawing()}`;
   }
 
   private drawing(): TemplateResult {
     const stations = stationsOf(this.system, this.point);
-    const width = this.paper ? PAPER_WIDTH : this.width;
+    const width = this.paper ? PAPER_WIDTH : this.room.width;
     const laid = layout(stations, width - 66, this.paper);
     const drawn = sketch(laid, width, this.paper);
     this.shown = { laid, drawn };
@@ -97,7 +79,7 @@ export class FuelPath extends LitElement {
         ${this.descent(laid, drawn)}
         <g transform="translate(${drawn.path.x} ${drawn.path.y})">${drawPath(laid, (tank) => this.level(tank))}</g>
       </svg>
-      ${this.still ? nothing : gapsOf(laid.laid).map((gap) => this.gapButton(gap, laid.upright, drawn))}
+      ${this.still ? nothing : this.tools?.drawGaps(laid, drawn, this.chosen)}
       <ul class=${laid.upright ? "names upright" : "names"}>
         ${laid.laid.map((one) => this.names(one, laid, drawn))}
       </ul>
@@ -174,15 +156,6 @@ export class FuelPath extends LitElement {
           : nothing
       }
     </li>`;
-  }
-
-  /** A small button on the pipe between two stations. */
-  private gapButton({ place, along, beside, behind }: Gap, upright: boolean, { path }: Sketch): TemplateResult {
-    const chosen: Chosen = { kind: "gap", place };
-    const on = this.chosen !== null && keyOf(this.chosen) === keyOf(chosen);
-    const [x, y] = upright ? [path.x - beside, path.y + along] : [path.x + along, path.y + beside];
-    return html`<button type="button" class="gap no-print" .style=${`left:${x}px;top:${y}px`} aria-label=${`Add a part behind ${behind}`}
-      title="Add a part here" aria-pressed=${on ? "true" : "false"} @click=${() => this.dispatchEvent(new ChooseEvent(on ? null : chosen))}></button>`;
   }
 
   spotsFor(place: Place): readonly DropSpot[] {

@@ -16,17 +16,20 @@ import type { ChartData } from "../chart/ChartData.js";
 import { columnsOf } from "../chart/Columns.js";
 import { inksOf } from "../chart/inksOf.js";
 import { PlotController } from "../chart/PlotController.js";
+import { placeWords, plotSlider } from "../chart/plotSlider.js";
 import type { Reading } from "../chart/Reading.js";
 import { readingsOf } from "../chart/readingsOf.js";
 import { chartDrawing } from "../drawing/chartDrawing.js";
 import { costUnit, elementWords } from "../life/elementColumns.js";
+import { DRAWS } from "../life/LifeWork.js";
 import { decisiveGauge, type Gauge, gaugesOf, lifeChart } from "../life/lifeChart.js";
+import { lifeReading } from "../life/lifeReading.js";
 import { lifeStyles } from "../life/lifeStyles.js";
 import { plotFrameStyles } from "../look/plotFrameStyles.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { fileNameOf } from "../model/saveFile.js";
 import { wordsHtml } from "../words/wordsHtml.js";
-import { ownFigure } from "../working/figureButton.js";
+import { figureButton, ownFigure } from "../working/figureButton.js";
 import { lifeFigures } from "../working/lifeFigures.js";
 import { whyStyles } from "../working/whyStyles.js";
 import "./chart-frame.js";
@@ -47,11 +50,13 @@ export class LifePanel extends LitElement {
   @query("#plot") private place!: HTMLElement | null;
   private readonly plot = new PlotController(this, () => this.place, 380);
   private data: ChartData | null = null;
+  private gauge: Gauge = "vacuum";
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.size === 0) return;
     const gauges = gaugesOf(this.answer);
     const gauge = this.asked !== null && gauges.includes(this.asked) ? this.asked : decisiveGauge(this.answer);
+    this.gauge = gauge;
     const data = gauges.length === 0 ? null : lifeChart(this.answer, gauge, this.point, this.units);
     this.data = data !== null && data.lines.length > 0 ? data : null;
   }
@@ -76,22 +81,27 @@ export class LifePanel extends LitElement {
     const { system, end } = this.answer;
     const rest = end === null ? "At the last hour shown" : "When the limit is met";
     return html`<chart-frame sub .heading=${`${data.title} against running time`} .file=${`${fileNameOf(system)}-life`}
-        .at=${pointer === null ? rest : "At the pointer"} .readings=${this.readings(data, pointer)}
+        .at=${placeWords(this.plot, rest)} .readings=${this.readings(data, pointer)}
         .columns=${() => columnsOf(data)} .drawing=${() => chartDrawing(data, inksOf(this))}>
-      <div id="plot" role="img" aria-label=${`${data.title} against running time at full demand and the worst temperature of the duty; every figure stands in the table under it.`}></div>
+      ${plotSlider(this.plot, data, `${data.title} against running time, at full demand and the worst temperature of the duty`)}
       <div slot="said">${this.gaugeChoice()}${this.elements()}${this.chance()}</div>
     </chart-frame>`;
   }
 
   private readings(data: ChartData, pointer: number | null): Reading[] {
     const { spread } = this.answer;
-    const read = readingsOf({ ...data, dot: data.dot ?? { x: data.x.values.at(-1) ?? 0, y: 0 } }, pointer);
+    const at = { ...data, dot: data.dot ?? { x: data.x.values.at(-1) ?? 0, y: 0 } };
+    const read = readingsOf(at, pointer, lifeReading(this.answer, this.gauge, data, this.units));
     if (!spread || spread.draws === 0) return read;
-    const shown = (time: number) => spreadTime(time, this.answer, this.units);
+    const shown = (share: number, time: number) => {
+      const text = spreadTime(time, this.answer, this.units);
+      return Number.isFinite(time) ? figureButton(text, { figure: `life, ${share} % of draws`, asked: DRAWS }) : text;
+    };
+    const most = html`${shown(10, spread.low)} to ${shown(90, spread.high)}`;
     return [
       ...read,
-      { look: null, label: "8 draws of 10 meet it", value: `${shown(spread.low)} to ${shown(spread.high)}` },
-      { look: null, label: "half of all before", value: shown(spread.middle) },
+      { look: null, label: "8 draws of 10 meet it", value: most },
+      { look: null, label: "half of all before", value: shown(50, spread.middle) },
     ];
   }
 

@@ -7,8 +7,10 @@ import { drawingText, tag } from "../drawing/tag.js";
 import { drawParticles, PARTICLE_HEIGHT, ParticleFrame } from "../life/drawParticles.js";
 import { particleColumns, particleReadings, sizeLines } from "../life/particles.js";
 import { fileNameOf } from "../model/saveFile.js";
+import { stepByKey } from "../model/stepByKey.js";
 import { WidthController } from "../model/WidthController.js";
 import { wordsHtml } from "../words/wordsHtml.js";
+import { ownFigure } from "../working/figureButton.js";
 import { lifeFigures } from "../working/lifeFigures.js";
 import { whyStyles } from "../working/whyStyles.js";
 import "./chart-frame.js";
@@ -20,6 +22,7 @@ export class ParticleChart extends LitElement {
     ${whyStyles}
     :host { display: block; }
     svg { display: block; width: 100%; touch-action: pan-y; }
+    svg:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; border-radius: 4px; }
     text { font: 13px var(--face); fill: var(--soft); font-variant-numeric: tabular-nums; }
     .narrow .place, .narrow .code { font-size: 12px; }
     .narrow .code { letter-spacing: -0.02em; }
@@ -39,17 +42,19 @@ export class ParticleChart extends LitElement {
   `;
   @property({ attribute: false }) answer!: LifeAnswer;
   @property() units: UnitSystem = "metric";
-  /** Place under the pointer; null for the last. */
+  /** Place that was pointed at last, or gone to with the keys; null for the last on the way. */
   @state() private place: number | null = null;
   @query("svg") private readonly drawn!: SVGSVGElement | null;
   private readonly room = new WidthController(this);
 
   override render() {
-    const { answer, place } = this;
+    const { answer } = this;
     const last = answer.cleanliness.length - 1;
+    // Another system may have fewer places.
+    const place = this.place === null ? null : Math.min(this.place, last);
     const words = protectionWords(answer);
     return html`<chart-frame heading="How clean the fuel is on its way" .file=${`${fileNameOf(answer.system)}-particles`}
-        .at=${answer.cleanliness[place ?? last]?.place ?? ""} .readings=${particleReadings(answer, place ?? last)}
+        .at=${answer.cleanliness[place ?? last]?.place ?? ""} .readings=${particleReadings(answer, place ?? last, ownFigure)}
         .columns=${() => particleColumns(answer)} .drawing=${() => this.drawing()}>
       <p class="quiet">Particles per mL of 4, 6 and 14 µm(c) and up; each step up is ten times as many.</p>
       ${this.room.ruler()}
@@ -59,12 +64,17 @@ export class ParticleChart extends LitElement {
   }
 
   private picture() {
+    const { answer } = this;
+    const last = answer.cleanliness.length - 1;
+    const at = Math.min(this.place ?? last, last);
     const frame = this.frame();
-    return html`<svg class=${frame.narrow ? "narrow" : ""} height=${PARTICLE_HEIGHT} role="img" aria-label="Particles per mL at each place of the fuel's way; every figure stands in the table under it."
-        @pointermove=${(event: PointerEvent) => this.onPoint(event, frame)} @pointerdown=${(event: PointerEvent) => this.onPoint(event, frame)}
-        @pointerleave=${() => {
-          this.place = null;
-        }}>${drawParticles(frame, this.answer, this.place)}</svg>`;
+    const said = [
+      answer.cleanliness[at]?.place ?? "",
+      ...particleReadings(answer, at).map(({ label, value }) => `${label} ${value}`),
+    ];
+    return html`<svg class=${frame.narrow ? "narrow" : ""} height=${PARTICLE_HEIGHT} role="slider" tabindex="0" aria-label="Particles per mL at each place of the fuel's way; the keys go along it"
+        aria-valuemin="0" aria-valuemax=${last} aria-valuenow=${at} aria-valuetext=${said.join(", ")} @keydown=${this.onKey}
+        @pointermove=${(event: PointerEvent) => this.onPoint(event, frame)} @pointerdown=${(event: PointerEvent) => this.onPoint(event, frame)}>${drawParticles(frame, this.answer, this.place)}</svg>`;
   }
 
   private frame(): ParticleFrame {
@@ -74,6 +84,14 @@ export class ParticleChart extends LitElement {
   private onPoint(event: PointerEvent, frame: ParticleFrame): void {
     const box = (event.currentTarget as Element).getBoundingClientRect();
     this.place = frame.nearest(event.clientX - box.left);
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    const last = this.answer.cleanliness.length - 1;
+    const next = stepByKey(event.key, Math.min(this.place ?? last, last), last);
+    if (next === null) return;
+    event.preventDefault();
+    this.place = next;
   }
 
   private drawing(): string | null {

@@ -6,6 +6,9 @@ import type { Answers } from "../model/answersOf.js";
 import { OpenEvent } from "../model/events.js";
 import { MOST_PINS, type Pin } from "../model/Pin.js";
 import { verdictWord } from "../words/verdictWord.js";
+import { ownFigure } from "../working/figureButton.js";
+import type { Subject } from "../working/Question.js";
+import { whyStyles } from "../working/whyStyles.js";
 
 /**
  * Variants set aside, side by side with what is on the sheet.
@@ -17,6 +20,7 @@ import { verdictWord } from "../words/verdictWord.js";
 export class PinnedVariants extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     css`
     :host { display: block; }
     .wide { overflow-x: auto; margin-top: 8px; }
@@ -25,13 +29,24 @@ export class PinnedVariants extends LitElement {
     tbody th { font-weight: 500; color: var(--soft); }
     thead th { font-weight: 700; }
     .differs { font-weight: 700; }
+    td button.figure.why { font-weight: inherit; padding: 5px 0; margin: -5px 0; }
     .pair { display: flex; flex-wrap: wrap; gap: 6px; padding-top: 4px; }
-    @media print { :host(:not([pinned])), button, .pair { display: none; } }
+    @media print { :host(:not([pinned])), button:not(.why), .pair { display: none; } }
   `,
   ];
   @property({ attribute: false }) answers!: Answers;
   @property({ attribute: false }) pins: readonly Pin[] = [];
   @property() units: UnitSystem = "metric";
+
+  private subjects: readonly Subject[] = [];
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has("pins"))
+      this.subjects = this.pins.map(({ name, system }) => ({
+        source: system,
+        about: `Pinned as ${name}: ${system.name}.`,
+      }));
+  }
 
   protected override updated(): void {
     this.toggleAttribute("pinned", this.pins.length > 0);
@@ -57,16 +72,23 @@ export class PinnedVariants extends LitElement {
           <button type="button" aria-label=${`Let go of ${pin.name}`} @click=${() => this.dispatchEvent(new PinDropEvent(pin.name))}>Let go</button></div></th>`,
       )}
         <th scope="col">On the sheet</th></tr></thead>
-      <tbody>${this.rows().map(([name, of]) => {
+      <tbody>${this.rows().map(([name, of, figure]) => {
+        const live = (text: string, subject: Subject | null) => {
+          if (figure === undefined || !/\d/.test(text)) return text;
+          // Of the part that costs most only its share is worked out.
+          const at = figure === "largest share" ? text.lastIndexOf(", ") + 2 : 0;
+          return html`${text.slice(0, at)}${ownFigure(text.slice(at), figure, subject)}`;
+        };
         const here = of(now);
         const theirs = this.pins.map(({ answers }) => of(answers));
         if (here === "" && theirs.every((one) => one === "")) return nothing;
-        return html`<tr><th scope="row">${name}</th>${theirs.map((one) => html`<td class=${one === here ? "" : "differs"}>${one}</td>`)}
-          <td class=${theirs.some((one) => one !== here) ? "differs" : ""}>${here}</td></tr>`;
+        return html`<tr><th scope="row">${name}</th>${theirs.map((one, at) => html`<td class=${one === here ? "" : "differs"}>${live(one, this.subjects[at] ?? null)}</td>`)}
+          <td class=${theirs.some((one) => one !== here) ? "differs" : ""}>${live(here, null)}</td></tr>`;
       })}</tbody></table></div>`;
   }
 
-  private rows(): [string, (answers: Answers) => string][] {
+  /** What is compared line by line, with the name of its working. */
+  private rows(): [name: string, of: (answers: Answers) => string, figure?: string][] {
     const { units } = this;
     const at =
       (of: (point: CheckPoint) => string) =>
@@ -75,15 +97,23 @@ export class PinnedVariants extends LitElement {
     return [
       ["Machine", ({ check }) => check.system],
       ["Verdict", at(({ verdict }) => verdictWord(verdict))],
-      ["Temperature", at(({ temperature }) => quantity(temperature, "temperature", units))],
-      ["Demand", at(({ demand }) => quantity(demand.total, "flow", units))],
-      ["Vacuum, clean", at(({ vacuum }) => bandText(vacuum, "vacuum", units))],
-      ["Vacuum, now", at(({ vacuumNow }) => (vacuumNow ? bandText(vacuumNow, "vacuum", units) : ""))],
-      ["Feed pressure", at(({ feedPressure }) => (feedPressure ? bandText(feedPressure, "pressure", units) : ""))],
-      ["Supply ceiling", at(({ ceilings }) => bandText(ceilings.atChange.flow, "flow", units))],
+      ["Temperature", at(({ temperature }) => quantity(temperature, "temperature", units)), "temperature"],
+      ["Demand", at(({ demand }) => quantity(demand.total, "flow", units)), "demand"],
+      ["Vacuum, clean", at(({ vacuum }) => bandText(vacuum, "vacuum", units)), "vacuum"],
+      ["Vacuum, now", at(({ vacuumNow }) => (vacuumNow ? bandText(vacuumNow, "vacuum", units) : "")), "vacuum now"],
+      [
+        "Feed pressure",
+        at(({ feedPressure }) => (feedPressure ? bandText(feedPressure, "pressure", units) : "")),
+        "feed pressure",
+      ],
+      ["Supply ceiling", at(({ ceilings }) => bandText(ceilings.atChange.flow, "flow", units)), "ceiling at change"],
       ["What binds", ({ point, check }) => limitName(point.ceilings.atChange.limit, check.pump)],
-      ["In hand", at(({ inHand }) => quantity(inHand.low, "ratio", units))],
-      ["Costs most", at(({ most }) => (most ? `${most.name}, ${quantity(most.share, "ratio", units)}` : ""))],
+      ["In hand", at(({ inHand }) => quantity(inHand.low, "ratio", units)), "in hand, low end"],
+      [
+        "Costs most",
+        at(({ most }) => (most ? `${most.name}, ${quantity(most.share, "ratio", units)}` : "")),
+        "largest share",
+      ],
     ];
   }
 }

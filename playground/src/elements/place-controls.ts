@@ -50,15 +50,19 @@ export class PlaceControls extends LitElement {
   /** Greatest demand of the slider, m3/s; kept while one system is tried, so that the slider does not run away. */
   @state() private mostDemand = 0;
 
+  private choices: readonly ElementChoice[] = [];
+
   override willUpdate(changed: Map<string, unknown>): void {
     const before = changed.get("system") as System | undefined;
     const { total } = this.point.demand;
+    const asBefore =
+      before && (["tanks", "suction", "delivery"] as const).every((one) => before[one] === this.system[one]);
+    if (!asBefore || changed.has("examples")) this.choices = elementChoices(this.system, this.examples);
     if (before?.name !== this.system.name || total > this.mostDemand) this.mostDemand = 2.5 * total;
   }
 
   override render() {
     const { system, point, units } = this;
-    const choices = elementChoices(system, this.examples);
     return html`
       <section aria-label="Fuel"><h2>${point.fuel.name} in the tank</h2>
         <range-control cold label="Temperature of the fuel" .value=${system.temperature} .min=${233.15} .max=${333.15}
@@ -66,7 +70,7 @@ export class PlaceControls extends LitElement {
           @value-changed=${(event: ValueEvent) => this.set({ temperature: event.value ?? system.temperature }, "temperature")}></range-control>
         <button type="button" class="colder no-print" ?disabled=${system.temperature - COLDER < COLDEST} @click=${() => this.set({ temperature: system.temperature - COLDER }, null)}>Try it colder</button>
         ${this.cautions("fuel", "tank")}</section>
-      ${choices.length === 0 ? nothing : this.elements(choices)}
+      ${this.choices.length === 0 ? nothing : this.elements(this.choices)}
       <section aria-label="Place"><h2>Where it stands</h2>
         <range-control label="Altitude" .value=${system.altitude} .min=${0} .max=${4500} .kind=${"altitude"} .reads=${"altitude"}
           .units=${units} @value-changed=${(event: ValueEvent) => this.set({ altitude: event.value ?? system.altitude }, "altitude")}></range-control>

@@ -11,5 +11,6 @@ import "./pinned-variants.js";
 import "./vacuum-chart.js";
 
 export { LifeWork } from "../life/LifeWork.js";
-export * as dragTools from "../path/dragTools.js";
+export { AfterFrame } from "../model/AfterFrame.js";
+export * as pathTools from "../path/pathTools.js";
 export { checkFigures } from "../working/checkFigures.js";

@@ -7,8 +7,10 @@ import type { ChartData } from "../chart/ChartData.js";
 import { columnsOf } from "../chart/Columns.js";
 import { curveChart } from "../chart/curveChart.js";
 import { type Curve, curveOf } from "../chart/curveOf.js";
+import { curveReading } from "../chart/curveReading.js";
 import { inksOf } from "../chart/inksOf.js";
 import { PlotController } from "../chart/PlotController.js";
+import { placeWords, plotSlider } from "../chart/plotSlider.js";
 import { readingsOf } from "../chart/readingsOf.js";
 import { chartDrawing } from "../drawing/chartDrawing.js";
 import { plotFrameStyles } from "../look/plotFrameStyles.js";
@@ -33,6 +35,11 @@ export class VacuumChart extends LitElement {
   private curve!: Curve;
   private data!: ChartData;
 
+  /** Whether it is on the screen. */
+  get isNear(): boolean {
+    return this.plot.near;
+  }
+
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.size === 0) return;
     this.curve = curveOf(this.system);
@@ -47,10 +54,10 @@ export class VacuumChart extends LitElement {
     const { title, file } = this.data;
     const { pointer } = this.plot;
     return html`<chart-frame .heading=${`${title} against demand`} .file=${`${fileNameOf(this.curve.answer.system)}-${file}`}
-        .at=${pointer === null ? "At the demand of the engine" : "At the pointer"}
-        .readings=${readingsOf(this.data, pointer)} .columns=${() => columnsOf(this.data)}
+        .at=${placeWords(this.plot, "At the demand of the engine")}
+        .readings=${readingsOf(this.data, pointer, curveReading(this.curve, this.pins, this.units))} .columns=${() => columnsOf(this.data)}
         .drawing=${() => (this.data.lines.length === 0 ? null : chartDrawing(this.data, inksOf(this)))}>
-      <div id="plot" role="img" aria-label=${`${title} against the demand of the engine; every figure stands in the table under it.`}></div>
+      ${plotSlider(this.plot, this.data, `${title} against the demand of the engine`)}
       <p slot="said">${wordsHtml(curveSentence(this.curve.answer, this.curve.point, this.units), asButtons(leavesIn("curve", CURVE)))}</p>
     </chart-frame>`;
   }

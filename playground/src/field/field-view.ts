@@ -35,6 +35,8 @@ export class FieldView extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.sheet.addEventListener("changed", this.onChanged);
+    // What changed while another view was shown was not heard of.
+    this.onChanged();
   }
 
   override disconnectedCallback(): void {

@@ -11,6 +11,8 @@ export const DRAWS = { draws: 400, seed: 1 };
 export class LifeWork {
   /** With its spread once that is drawn; null before the first. */
   answer: LifeAnswer | null = null;
+  /** The same as it was first told: what needs no spread is not given it anew with every draw. */
+  first: LifeAnswer | null = null;
   /** Where the soil slider leads; null where there is no saying. */
   soil: SoilTargets | null = null;
   /** Share of all draws that are done; null where nothing is drawn. */
@@ -20,6 +22,7 @@ export class LifeWork {
   constructor(host: ReactiveControllerHost) {
     this.helper = new HelperController(host, (outcome) => {
       if (outcome.kind === "life") {
+        this.first = outcome.answer;
         this.answer = outcome.answer;
         this.soil = outcome.soil;
         this.progress = outcome.drawn ? 0 : null;

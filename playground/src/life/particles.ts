@@ -3,7 +3,7 @@ import type { Columns } from "../chart/Columns.js";
 import type { Reading } from "../chart/Reading.js";
 
 /** The three sizes that are counted, um(c) and up. */
-export const sizes = ["4", "6", "14"] as const;
+const sizes = ["4", "6", "14"] as const;
 
 /** Particles of one size and up on the fuel's way. */
 export interface SizeLine {
@@ -33,14 +33,18 @@ export function countText(count: number): string {
   return count >= 9.95 ? String(Number(count.toPrecision(2))) : count.toFixed(count < 0.95 ? 2 : 1);
 }
 
-/** What is read at one place. */
-export function particleReadings(answer: LifeAnswer, at: number): Reading[] {
+/** What is read at one place; `shown` makes a figure live. */
+export function particleReadings(
+  answer: LifeAnswer,
+  at: number,
+  shown: (text: string, figure: string) => Reading["value"] = (text) => text,
+): Reading[] {
   const place = answer.cleanliness[at];
   if (place === undefined) return [];
   const counted = sizes.map((size, line) => ({
     look: null,
     label: `${size} µm(c) and up`,
-    value: `${countText(place.counts[line as 0 | 1 | 2])} per mL`,
+    value: shown(`${countText(place.counts[line as 0 | 1 | 2])} per mL`, `particles from ${size} µm ${place.place}`),
   }));
   return [{ look: null, label: "code, ISO 4406", value: place.code }, ...counted];
 }

@@ -3,7 +3,7 @@ import { css } from "lit";
 /** How the page is laid out around its views. */
 export const pageStyles = css`
   :host { display: block; max-width: 1480px; margin: 0 auto; padding: 20px clamp(16px, 3.5vw, 56px) 64px; box-sizing: border-box; }
-  @media screen and (min-width: 1100px) { :host([beside]) { --panel-width: clamp(27rem, 32vw, 34rem); max-width: none; padding-right: calc(var(--panel-width) + 28px); } }
+  @media screen and (min-width: 1100px) { :host([beside]) { --panel-width: clamp(27rem, 32vw, 34rem); --two: none; --answer: -1; max-width: none; padding-right: calc(var(--panel-width) + 28px); } }
   @media screen and (max-width: 1099px) { :host([beside]) { padding-bottom: 62vh; } }
   header { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: center; border-bottom: 2px solid var(--ink); padding-bottom: 12px; }
   h1 { font-size: 1.15rem; margin: 0; font-weight: 750; letter-spacing: 0.01em; }

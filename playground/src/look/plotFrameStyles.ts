@@ -4,6 +4,7 @@ import { css } from "lit";
 export const plotFrameStyles = css`
   :host { display: block; }
   #plot { min-height: 380px; min-width: 0; }
+  #plot:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; border-radius: 4px; }
   p { margin: 4px 0 12px; font-size: 0.95rem; }
   .figure { font-weight: 650; white-space: nowrap; }
   @media print {

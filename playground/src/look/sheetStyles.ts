@@ -42,6 +42,8 @@ export const sheetStyles = css`
   .verdict.unknown { border-style: dotted; }
   .sheet { display: flex; flex-direction: column; }
   .sheet > * { flex: none; }
+  /* What changes is painted, not what stands around it. */
+  fuel-path, place-controls, .block { isolation: isolate; }
   @media screen and (max-width: 760px) {
     fuel-path, path-saves, part-editor, .refusal { order: 1; }
     place-controls { order: 2; margin-top: 28px; }
@@ -57,8 +59,7 @@ export const sheetStyles = css`
   @media print {
     .no-print, cold-map, particle-chart, answer-figures { display: none !important; }
     .sentence { font-size: 1.6rem; margin: 8px 0 6px; max-width: none; }
-    path-saves { display: block; min-height: 44px; }
-  .block { margin-top: 6px; }
+    .block { margin-top: 6px; }
     .parts > summary { display: none; }
     .verdict { margin: 8px 0 -6px; }
   }

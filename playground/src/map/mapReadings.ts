@@ -1,16 +1,31 @@
 import { quantity, type UnitSystem, unitOf } from "@thirstline/study";
+import { html } from "lit";
 import type { Columns } from "../chart/Columns.js";
 import type { Reading } from "../chart/Reading.js";
 import type { MapPoint } from "./MapPoint.js";
 
-/** What the map reads at a temperature, K: the demands at which it starves, and at which no room for soil is left. */
-export function mapReadings(points: readonly MapPoint[], temperature: number, units: UnitSystem): Reading[] {
-  const flow = (of: (point: MapPoint) => number): string => quantity(between(points, temperature, of), "flow", units);
-  const [low, high] = [flow((one) => one.atChange.low), flow((one) => one.atChange.high)];
+/** What the map reads at a temperature: the demands at which no room for soil is left, and at which it starves. */
+export function mapReadings(
+  { temperature, clean, atChange: { low, high } }: MapPoint,
+  units: UnitSystem,
+  shown: (text: string, figure: string) => Reading["value"] = (text) => text,
+): Reading[] {
+  const flow = (value: number, figure: string): Reading["value"] => {
+    const text = quantity(value, "flow", units);
+    return Number.isFinite(value) ? shown(text, figure) : text;
+  };
+  const [least, most] = [flow(low, "ceiling at change, low end"), flow(high, "ceiling at change, high end")];
+  const plain = typeof least === "string" && typeof most === "string";
+  const band = plain ? `${least} to ${most}` : html`${least} to ${most}`;
+  const isOne = quantity(low, "flow", units) === quantity(high, "flow", units);
   return [
-    { look: null, label: "temperature", value: quantity(temperature, "temperature", units) },
-    { look: null, label: "room for soil up to", value: flow((one) => one.clean) },
-    { look: null, label: "starves above", value: low === high ? low : `${low} to ${high}` },
+    { look: null, label: "temperature", value: shown(quantity(temperature, "temperature", units), "temperature") },
+    {
+      look: null,
+      label: "room for soil up to",
+      value: flow(clean, clean < low ? "ceiling clean, low end" : "ceiling at change, low end"),
+    },
+    { look: null, label: "starves above", value: isOne ? least : band },
   ];
 }
 
@@ -34,14 +49,4 @@ export function mapColumns(points: readonly MapPoint[], units: UnitSystem): Colu
       one.unsure ? "no promise" : "",
     ]),
   };
-}
-
-/** Straight between the temperatures that were worked out. */
-function between(points: readonly MapPoint[], temperature: number, of: (point: MapPoint) => number): number {
-  const after = points.findIndex((one) => one.temperature >= temperature);
-  const [right, left] = [points[after], points[after - 1]];
-  if (right === undefined) return Number.NaN;
-  if (left === undefined || of(left) === of(right)) return of(right);
-  const share = (temperature - left.temperature) / (right.temperature - left.temperature);
-  return of(left) + share * (of(right) - of(left));
 }

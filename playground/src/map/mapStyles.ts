@@ -4,6 +4,7 @@ import { css } from "lit";
 export const mapStyles = css`
   :host { display: block; }
   svg { display: block; width: 100%; cursor: crosshair; touch-action: pan-y; }
+  svg:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; border-radius: 4px; }
   text { font: 13px var(--face); fill: var(--soft); font-variant-numeric: tabular-nums; }
   .said { font-weight: 650; fill: var(--ink); paint-order: stroke; stroke: var(--paper); stroke-width: 5; stroke-linejoin: round; }
   .starves { fill: var(--limit); opacity: 0.26; }

@@ -45,7 +45,7 @@ export function drawDescent(pane: Pane, levels: Levels, frame: Frame, now: Pane 
 }
 
 /** The pixel a pressure is drawn at. */
-export function place(pressure: number, { low, high }: Levels, frame: Frame): number {
+function place(pressure: number, { low, high }: Levels, frame: Frame): number {
   return frame.low + ((pressure - low) / (high - low)) * (frame.high - frame.low);
 }
 

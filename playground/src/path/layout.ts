@@ -32,6 +32,8 @@ export interface Layout {
 
 /** Least room along the path for a name that can be read, px; with less the path is turned upright. */
 const LEAST_PITCH = 88;
+/** A bank takes at least so many stations' room: it has a gap before and behind each part. */
+const BANK_SLOTS = 1.6;
 /** Room for one station down the page, px. */
 const UPRIGHT_PITCH = 92;
 /** Room for one name in the list of a bank's parts down the page, px. */
@@ -76,7 +78,7 @@ export function withStations(laid: readonly Laid[], stations: readonly Station[]
 }
 
 function slotsOf({ branches }: Station): number {
-  return branches.length === 0 ? 1 : Math.max(1.3, ...branches.map((branch) => branch.length));
+  return branches.length === 0 ? 1 : Math.max(BANK_SLOTS, ...branches.map((branch) => branch.length));
 }
 
 function uprightLength({ branches }: Station, slots: number): number {

@@ -2,7 +2,7 @@ import { css } from "lit";
 
 /** How the path, its names and the descent are drawn. */
 export const pathStyles = css`
-  .sheet { position: relative; }
+  .sheet { position: relative; contain: layout size; }
   svg { display: block; overflow: visible; }
   .pipe { fill: none; stroke: var(--ink); stroke-width: 8.5; stroke-linejoin: round; }
   .fuel { fill: none; stroke: var(--fuel-bright); stroke-width: 5; stroke-linejoin: round; }
@@ -37,14 +37,16 @@ export const pathStyles = css`
   }
   @media (forced-colors: active) {
     .fuel { stroke: Highlight; }
-    .across.limit, .across.clean-limit, .across.vapour, .wrong { stroke: Mark; }
+    .across.limit, .across.clean-limit, .across.vapour, .wrong { stroke: LinkText; }
+    .level-text.limit, .level-text.clean-limit, .level-text.vapour { fill: LinkText; }
   }
   .gap { position: absolute; transform: translate(-50%, -50%); width: 24px; height: 24px; padding: 0; border: 0; background: none; cursor: pointer; border-radius: 50%; }
-  .gap::before { content: ""; position: absolute; inset: 5px; border-radius: 50%; background: var(--raised); border: 1.5px solid var(--edge); transition: inset 100ms; }
-  .gap::after { content: ""; position: absolute; inset: 8px; background: linear-gradient(var(--soft), var(--soft)) center / 8px 1.5px no-repeat, linear-gradient(var(--soft), var(--soft)) center / 1.5px 8px no-repeat; }
-  .gap:hover::before, .gap:focus-visible::before, .gap[aria-pressed="true"]::before { inset: 0; border-color: var(--ink); background: var(--wash); }
+  .gap::before { content: ""; position: absolute; inset: 0; margin: auto; width: 14px; height: 14px; box-sizing: border-box; border-radius: 50%; background: var(--raised); border: 1.5px solid var(--edge); transition: 100ms; transition-property: width, height; }
+  .gap::after { content: ""; position: absolute; inset: 0; margin: auto; width: 8px; height: 8px; background: linear-gradient(var(--soft), var(--soft)) center / 8px 1.5px no-repeat, linear-gradient(var(--soft), var(--soft)) center / 1.5px 8px no-repeat; }
+  .gap:hover::before, .gap:focus-visible::before, .gap[aria-pressed="true"]::before { width: 24px; height: 24px; border-color: var(--ink); background: var(--wash); }
+  @media (forced-colors: active) { .gap::after { background-image: linear-gradient(ButtonText, ButtonText), linear-gradient(ButtonText, ButtonText); forced-color-adjust: none; } }
   .gap:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; }
-  @media (pointer: coarse) { .gap { width: 44px; height: 34px; } .gap::before { inset: 8px 13px; } .gap::after { inset: 13px 18px; } }
+  @media (pointer: coarse) { .gap { width: 44px; height: 34px; } .gap::before { width: 18px; height: 18px; } }
   @media (prefers-reduced-motion: reduce) { .gap::before { transition: none; } }
   @media print { .gap { display: none; } .name { min-height: 0 !important; padding: 0 2px; } .tick-text, .level-text, .note, .end-name { font-size: 10.5px; } }
   .names { list-style: none; margin: 0; padding: 0; }

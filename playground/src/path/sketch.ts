@@ -16,17 +16,17 @@ const FIGURES = 60;
 const SCREEN = { descent: 290, name: 58, inner: 32, gap: 26 };
 const PAPER = { descent: 160, name: 34, inner: 15, gap: 10 };
 const UPRIGHT_TOP = 30;
-const UPRIGHT_NAMES = 116;
 
 /** Places everything: across the page the descent stands under the path, down the page beside it. */
 export function sketch({ laid, upright, length, half }: Layout, width: number, paper = false): Sketch {
   if (upright) {
     const left = 2 * half;
+    const names = uprightNames(width - left);
     return {
       height: length + UPRIGHT_TOP + 24,
       path: { x: half, y: UPRIGHT_TOP },
-      names: { top: 0, left, width: UPRIGHT_NAMES },
-      descent: { along: UPRIGHT_TOP, low: left + UPRIGHT_NAMES + 14, high: width - 14 },
+      names: { top: 0, left, width: names },
+      descent: { along: UPRIGHT_TOP, low: left + names + 14, high: width - 14 },
       guides: { from: 0, to: 0 },
     };
   }
@@ -41,4 +41,9 @@ export function sketch({ laid, upright, length, half }: Layout, width: number, p
     descent: { along: FIGURES, low: high + sizes.descent, high },
     guides: { from: high - 14, to: high + sizes.descent },
   };
+}
+
+/** Room for names down the page, px: on the narrowest screens the descent needs it more, on wide ones long names do. */
+function uprightNames(room: number): number {
+  return Math.round(Math.min(Math.max(84, 0.47 * room), Math.max(116, 0.25 * room)));
 }

@@ -6,6 +6,8 @@ import { nothing, type SVGTemplateResult, svg } from "lit";
 
 /** Half of the room a symbol takes along the path, px. */
 export const REACH = 22;
+/** How far behind a symbol's middle the arrow of its flow ends, px. */
+export const ARROW_TIP = REACH + 14;
 
 const through = svg`<path class="pipe" d="M-22 0H22" /><path class="fuel" d="M-22 0H22" />`;
 

@@ -10,7 +10,7 @@ import type { SheetFilter } from "./Tried.js";
 export type Alike = readonly SheetFilter[];
 
 /** Filters with a size, by their kind of element, in the order the fuel meets them. */
-export function alikeFilters(system: System): Alike[] {
+function alikeFilters(system: System): Alike[] {
   const groups = new Map<string, SheetFilter[]>();
   for (const part of partsIn(system)) {
     if (part.part !== "filter" || ratedSize(part) === null) continue;

@@ -1,4 +1,4 @@
-import { html } from "lit";
+import { keptView } from "./keptView.js";
 import type { View } from "./View.js";
 
 /** Choosing an element: fetched when first opened. */
@@ -6,5 +6,5 @@ export const chooseView: View = {
   id: "choose",
   label: "Choose an element",
   load: () => import("../choose/choose-view.js"),
-  show: ({ sheet, units, place }) => html`<choose-view .sheet=${sheet} .units=${units} .place=${place}></choose-view>`,
+  show: (shown) => keptView("choose-view", shown),
 };

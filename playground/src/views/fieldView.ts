@@ -1,4 +1,4 @@
-import { html } from "lit";
+import { keptView } from "./keptView.js";
 import type { View } from "./View.js";
 
 /** At the machine: a gauge followed, a yard's list and the job card; fetched when first opened. */
@@ -7,5 +7,5 @@ export const fieldView: View = {
   label: "At the machine",
   apart: true,
   load: () => import("../field/field-view.js"),
-  show: ({ sheet, units, place }) => html`<field-view .sheet=${sheet} .units=${units} .place=${place}></field-view>`,
+  show: (shown) => keptView("field-view", shown),
 };

@@ -5,6 +5,8 @@ import { html, type LitElement, nothing, type ReactiveController, type TemplateR
 import type { Chosen } from "../model/Place.js";
 import type { MarkEvent } from "./MarkEvent.js";
 import { placeOfPart } from "./placeOfPart.js";
+import type { Subject } from "./Question.js";
+import type { WhyEvent } from "./WhyEvent.js";
 
 /** From this width on the panel stands beside the sheet. */
 const BESIDE = "(min-width: 1100px)";
@@ -17,6 +19,10 @@ export class WhyController implements ReactiveController {
   marked: Chosen | null = null;
   private readonly host: LitElement;
   private leaf: Leaf | null = null;
+  /** What it is of, where that is not the system on the sheet. */
+  private subject: Subject | null = null;
+  /** The view it stands in, and its address. */
+  private home = { view: "", address: "" };
   private opener: HTMLElement | null = null;
 
   constructor(host: LitElement) {
@@ -32,9 +38,12 @@ export class WhyController implements ReactiveController {
     removeEventListener("keydown", this.onKey, { capture: true });
   }
 
-  /** Opens the working of a figure; the keyboard comes back to `opener`. */
-  async open(leaf: Leaf, opener: EventTarget | undefined): Promise<void> {
+  /** Opens the working of a figure that stands in a view; the keyboard comes back to `opener`. */
+  async open({ leaf, subject }: WhyEvent, opener: EventTarget | undefined, view: string): Promise<void> {
     this.opener = opener instanceof HTMLElement ? opener : null;
+    this.subject = subject;
+    this.marked = null;
+    this.home = { view, address: view === "sheet" ? "#sheet" : location.hash };
     // An object of its own, so that the same figure opened again is opened anew.
     this.leaf = { ...leaf };
     this.host.toggleAttribute("beside", true);
@@ -51,10 +60,13 @@ export class WhyController implements ReactiveController {
     if (hidden > 0) scrollBy(0, hidden);
   }
 
-  /** The panel, where one is open. */
-  panel(system: System, units: UnitSystem, away: boolean): TemplateResult | typeof nothing {
-    if (this.leaf === null) return nothing;
-    return html`<working-panel class="no-print" .system=${system} .leaf=${this.leaf} .units=${units} ?away=${away}
+  /** The panel, where one is open, beside a view that is shown. */
+  panel(system: System, units: UnitSystem, view: string): TemplateResult | typeof nothing {
+    const { leaf, subject, home } = this;
+    if (leaf === null) return nothing;
+    const about = subject?.about ?? "";
+    return html`<working-panel class="no-print" .source=${subject?.source ?? system} .leaf=${leaf} .units=${units}
+      .about=${typeof about === "string" ? about : about(leaf.of ?? "now")} .back=${view === home.view ? "" : home.address}
       @working-close=${this.close} @part-marked=${this.onMark}></working-panel>`;
   }
 
@@ -69,7 +81,8 @@ export class WhyController implements ReactiveController {
   };
 
   private readonly onMark = ({ part }: MarkEvent): void => {
-    this.marked = part && placeOfPart(part);
+    // What is drawn is the system on the sheet; others have their parts elsewhere.
+    this.marked = part && !this.subject?.source ? placeOfPart(part) : null;
     this.host.requestUpdate();
   };
 

@@ -1,9 +1,9 @@
-import type { System } from "@thirstline/spec/system";
 import type { Leaf, Proof, Working } from "@thirstline/study/working";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { trustedScript } from "../model/trustedScript.js";
 import type { Found, Sought } from "./messages.js";
-import source from "./working.worker.ts?worker&url";
+import type { Source } from "./Question.js";
+import script from "./working.worker.ts?worker&url";
 
 /** A working that takes longer than this gives way to what is asked for next, ms. */
 const PATIENCE = 250;
@@ -18,8 +18,8 @@ export class WorkingDesk implements ReactiveController {
   busy = false;
   private readonly host: ReactiveControllerHost;
   private worker: Worker | null = null;
-  private sent: { readonly id: number; readonly system: System } | null = null;
-  private waiting: { readonly system: System; readonly leaf: Leaf } | null = null;
+  private sent: { readonly id: number; readonly source: Source } | null = null;
+  private waiting: { readonly source: Source; readonly leaf: Leaf } | null = null;
   private last = 0;
   private patience: ReturnType<typeof setTimeout> | undefined;
 
@@ -32,19 +32,26 @@ export class WorkingDesk implements ReactiveController {
     this.stop();
   }
 
-  ask(system: System, leaf: Leaf): void {
+  ask(source: Source, leaf: Leaf): void {
     if (this.busy) {
-      this.waiting = { system, leaf };
+      this.waiting = { source, leaf };
       return;
     }
     this.worker ??= this.started();
     const id = ++this.last;
-    const same = this.sent?.system === system;
-    this.worker.postMessage({ id, system: same ? null : system, leaf } satisfies Sought);
-    this.sent = { id, system };
+    const same = this.sent?.source === source;
+    this.worker.postMessage({ id, source: same ? null : source, leaf } satisfies Sought);
+    this.sent = { id, source };
     this.busy = true;
     clearTimeout(this.patience);
     this.patience = setTimeout(() => this.giveWay(), PATIENCE);
+  }
+
+  /** Lets go of what was worked out last: what is asked next is another thing. */
+  forget(): void {
+    this.working = null;
+    this.proof = null;
+    this.trouble = "";
   }
 
   /** Puts an end to what is being worked out. */
@@ -58,7 +65,7 @@ export class WorkingDesk implements ReactiveController {
   }
 
   private started(): Worker {
-    const worker = new Worker(trustedScript(source), { type: "module" });
+    const worker = new Worker(trustedScript(script), { type: "module" });
     worker.addEventListener("message", ({ data }: MessageEvent<Found>) => this.take(data));
     worker.addEventListener("error", (event) => {
       event.preventDefault();
@@ -90,16 +97,16 @@ export class WorkingDesk implements ReactiveController {
       this.patience = setTimeout(() => this.giveWay(), PATIENCE);
       return;
     }
-    const { system, leaf } = this.waiting;
+    const { source, leaf } = this.waiting;
     this.stop();
-    this.ask(system, leaf);
+    this.ask(source, leaf);
   }
 
   private next(): void {
     if (this.busy || this.waiting === null) return;
-    const { system, leaf } = this.waiting;
+    const { source, leaf } = this.waiting;
     this.waiting = null;
-    this.ask(system, leaf);
+    this.ask(source, leaf);
   }
 }
 

@@ -2,7 +2,7 @@ import type { Formula } from "@thirstline/study/working";
 import accuracy from "./accuracy.json";
 
 /** What was measured of one table, as `npm run accuracy -- --page` writes it. */
-export interface Measured {
+interface Measured {
   readonly name: string;
   readonly kind: string;
   readonly source: string;

@@ -31,7 +31,8 @@ export class FormulasView extends LitElement {
         ({ topic, formulas }) =>
           html`<li><a href=${formulaLink(topicId(topic))}>${topic}</a> <span class="quiet">${formulas.length}</span></li>`,
       )}</ol></nav>
-      <div class="all">${count === 0 ? html`<p>No formula has “${this.wanted}” in it.</p>` : shown.map((one) => this.topic(one))}</div></div>`;
+      <div class="all">${count === 0 ? html`<p>No formula has “${this.wanted}” in it.</p>` : shown.map((one) => this.topic(one))}</div></div>
+      <p class="no-print"><a href="licences.txt" target="_blank" rel="noopener">Licences of the works this page is made with</a></p>`;
   }
 
   protected override updated(changed: PropertyValues): void {

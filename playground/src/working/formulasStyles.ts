@@ -44,8 +44,15 @@ export const formulasStyles = css`
   @media print {
     .no-print { display: none !important; }
     article { content-visibility: visible; break-inside: avoid; padding: 8px 0; }
+    article.here { border-left: 0; padding-left: 0; margin-left: 0; }
+    h2 { margin: 0 0 4px; }
     h3 { break-after: avoid; }
-    .maths { overflow: visible; padding: 4px 0; }
+    .lead { max-width: none; margin-bottom: 14px; }
+    section { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 9mm; }
+    h3, article.wide { grid-column: 1 / -1; }
+    section + section { margin-top: 18px; }
+    .maths { overflow: visible; padding: 4px 0; font-size: 1rem; }
+    table, dd { max-width: none; }
     .all { max-width: none; }
   }
 `;

@@ -1,10 +1,10 @@
-import type { System } from "@thirstline/spec/system";
 import type { Leaf, Proof, Working } from "@thirstline/study/working";
+import type { Source } from "./Question.js";
 
-/** Asks for a working. The system is sent when it is another than before. */
+/** Asks for a working. What it is of is sent when it is another than before. */
 export interface Sought {
   readonly id: number;
-  readonly system: System | null;
+  readonly source: Source | null;
   readonly leaf: Leaf;
 }
 

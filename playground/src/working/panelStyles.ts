@@ -9,6 +9,7 @@ export const panelStyles = css`
   .button { display: inline-flex; align-items: center; text-decoration: none; }
   .inside { overflow-y: auto; padding: 12px 16px 20px; min-height: 7rem; overscroll-behavior: contain; }
   .inside:focus-visible { outline: 3px solid var(--cold); outline-offset: -3px; }
+  .about { margin: 0 0 8px; padding-left: 10px; border-left: 3px solid var(--fuel); font-size: 0.95rem; line-height: 1.35; overflow-wrap: anywhere; }
   .proof { border-top: 1px solid var(--rule); margin-top: 12px; padding-top: 8px; }
   .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   @media (min-width: 1100px) {

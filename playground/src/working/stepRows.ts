@@ -8,6 +8,9 @@ import { powersHtml, valueText } from "./valueText.js";
 /** Rows shown before the rest is folded away. */
 const ROWS = 14;
 
+/** A value with more letters than this takes two lines. */
+const LONG = 14;
+
 /** How rows act: what happens when one is followed down, and when one is looked at. */
 export interface RowActs {
   readonly units: UnitSystem;
@@ -48,11 +51,11 @@ function rowOf({ letter, step, meaning }: RowGiven, lettered: boolean, acts: Row
       @focusin=${() => acts.look(step)} @focusout=${() => acts.look(null)}>
     ${lettered ? html`<td class="letter">${typeset(letterTex(letter))}</td>` : nothing}
     <td>${step.name}${meaning === undefined ? nothing : html`, ${meaning}`}<small>${originWords(step)}</small></td>
-    <td class="value">${valueCell(step, acts)}</td></tr>`;
+    <td class=${valueText(step, acts.units).shown.length > LONG ? "value long" : "value"}>${valueCell(step, acts)}</td></tr>`;
 }
 
 /** A value; what leads on opens its own working. */
-export function valueCell(step: Step, { units, down }: RowActs): TemplateResult {
+function valueCell(step: Step, { units, down }: RowActs): TemplateResult {
   const { shown, si } = valueText(step, units);
   const below = si === "" ? nothing : html`<small>${powersHtml(si)}</small>`;
   if (!leadsOn(step)) return html`${powersHtml(shown)}${below}`;

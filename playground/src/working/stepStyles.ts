@@ -24,6 +24,7 @@ export const stepStyles = css`
   .rows tr:last-child td { border-bottom: 1px solid var(--rule); }
   .rows .letter { white-space: nowrap; width: 1%; min-width: 2.2em; }
   .rows .value { text-align: right; padding-right: 0; white-space: nowrap; font-weight: 650; width: 1%; }
+  .rows .value.long { white-space: normal; min-width: 7em; }
   .rows small { display: block; line-height: 1.3; }
   .rows .placed:hover td { background: var(--wash); }
   .rows .placed:focus-within td { background: var(--wash); }

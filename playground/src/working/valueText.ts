@@ -6,7 +6,7 @@ import { html, type TemplateResult } from "lit";
 const DIGITS = 6;
 
 /** A number in the digits it is put in with: "9261.14", "1.2e-5". */
-export function digitsOf(value: number): string {
+function digitsOf(value: number): string {
   const rounded = Number(value.toPrecision(DIGITS));
   const size = Math.abs(rounded);
   const plain = size === 0 || (size >= 1e-3 && size < 1e7);
@@ -53,7 +53,7 @@ export function valueTex(value: number, unit: string): string {
   return unit === "1" ? number : `${number}\\,${unitTex(unit)}`;
 }
 
-export function unitTex(unit: string): string {
+function unitTex(unit: string): string {
   const powers = unit.replace(/([A-Za-z])(\d)/g, "$1^{$2}").replaceAll(" ", "\\,");
   return `\\mathrm{${powers}}`;
 }

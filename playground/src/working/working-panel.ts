@@ -1,4 +1,3 @@
-import type { System } from "@thirstline/spec/system";
 import type { UnitSystem } from "@thirstline/study";
 import type { Leaf } from "@thirstline/study/working";
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
@@ -6,6 +5,7 @@ import { customElement, property, query } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { panelStyles } from "./panelStyles.js";
 import { proofWords } from "./proofWords.js";
+import type { Source } from "./Question.js";
 import "./step-working.js";
 import type { StepWorking } from "./step-working.js";
 import { valueText } from "./valueText.js";
@@ -18,12 +18,14 @@ import { WorkingDesk } from "./WorkingDesk.js";
 @customElement("working-panel")
 export class WorkingPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
-  @property({ attribute: false }) system!: System;
+  @property({ attribute: false }) source!: Source;
   /** Which figure, and what it is asked with. */
   @property({ attribute: false }) leaf!: Leaf;
   @property() units: UnitSystem = "metric";
-  /** Whether the page shows something else than the sheet. */
-  @property({ type: Boolean }) away = false;
+  /** What the figure is of, in words; "" for the sheet's own. */
+  @property() about = "";
+  /** Where the figure stands, as an address; "" while the page shows it. */
+  @property() back = "";
   @query("dialog") private readonly dialog!: HTMLDialogElement;
   @query(".inside") private readonly inside!: HTMLElement;
   @query("step-working") private readonly steps!: StepWorking | null;
@@ -33,8 +35,11 @@ export class WorkingPanel extends LitElement {
   private arriving = true;
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has("leaf")) this.arriving = true;
-    if (changed.has("leaf") || changed.has("system")) this.desk.ask(this.system, this.leaf);
+    if (changed.has("leaf")) {
+      this.arriving = true;
+      this.desk.forget();
+    }
+    if (changed.has("leaf") || changed.has("source")) this.desk.ask(this.source, this.leaf);
     const { working } = this.desk;
     if (this.arriving && working && this.isAsked)
       this.news = `${working.figure}, ${valueText(working.step, this.units).shown}: how it was reached.`;
@@ -43,9 +48,9 @@ export class WorkingPanel extends LitElement {
   override render() {
     return html`<dialog aria-label="How a figure was reached" @step-shown=${this.onStep}>
       <div class="head"><h2>How it was reached</h2>
-        ${this.away ? html`<a class="button" href="#sheet">Back to the sheet</a>` : nothing}
+        ${this.back === "" ? nothing : html`<a class="button" href=${this.back}>Back to the ${this.back === "#sheet" ? "sheet" : "figure"}</a>`}
         <button type="button" @click=${this.close}>Close</button></div>
-      <div class="inside" tabindex="0" role="region" aria-label="Working">${this.content()}</div>
+      <div class="inside" tabindex="0" role="region" aria-label="Working">${this.about === "" ? nothing : html`<p class="about">${this.about}</p>`}${this.content()}</div>
       <p class="unseen" role="status">${this.news}</p></dialog>`;
   }
 
@@ -72,10 +77,9 @@ export class WorkingPanel extends LitElement {
   }
 
   private content(): TemplateResult {
-    const { working, proof, trouble, busy } = this.desk;
+    const { working, proof, trouble } = this.desk;
     if (trouble !== "") return html`<p role="alert"><b>${this.leaf.figure}</b>: ${trouble}</p>`;
-    if (working === null || (busy && working.figure !== this.leaf.figure))
-      return html`<p class="quiet">Working it out…</p>`;
+    if (working === null) return html`<p class="quiet">Working it out…</p>`;
     return html`<step-working .working=${working} .units=${this.units}></step-working>
       ${proof === null ? nothing : html`<p class="quiet proof">${proofWords(proof)}</p>`}`;
   }

@@ -1,17 +1,18 @@
-import type { System } from "@thirstline/spec/system";
-import { proofOf, workingOf } from "@thirstline/study/working";
+import { proofOf } from "@thirstline/study/working";
 import type { Found, Sought } from "./messages.js";
+import type { Source } from "./Question.js";
+import { sourceWorking } from "./sourceWorking.js";
 
-let system: System | null = null;
+let source: Source | null = null;
 let latest = 0;
 
-addEventListener("message", ({ data }: MessageEvent<Sought>) => {
+addEventListener("message", async ({ data }: MessageEvent<Sought>) => {
   latest = data.id;
-  system = data.system ?? system;
+  source = data.source ?? source;
   const { id } = data;
   const tell = (found: Found) => postMessage(found);
   try {
-    const working = system && workingOf(system, data.leaf.figure, data.leaf.asked);
+    const working = source && (await sourceWorking(source, data.leaf));
     tell({ id, kind: "working", working });
     if (working === null) return;
     // Only where nothing newer is asked for by then: messages are heard between turns.

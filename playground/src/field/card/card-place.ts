@@ -6,9 +6,18 @@ import { chooseStyles } from "../../choose/chooseStyles.js";
 import "../../elements/quantity-field.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { fileNameOf, saveFile } from "../../model/saveFile.js";
+import type { Subject } from "../../working/Question.js";
 import { FieldController } from "../FieldController.js";
 import { fieldStyles } from "../fieldStyles.js";
+import type { Asked } from "../messages.js";
 import "./job-card.js";
+
+/** What the figures of a card are of, by the names that workings have. */
+const states: Readonly<Record<string, string>> = {
+  fitted: "with the elements changed",
+  duplex: "with one side of the bank shut",
+  "lowest load": "with the elements changed, at the lowest load",
+};
 
 /** The job card of the machine on the sheet: which elements, how, on what a day; printed on one sheet. */
 @customElement("card-place")
@@ -32,8 +41,17 @@ export class CardPlace extends LitElement {
   @state() private primer: number | null = null;
   @state() private temperature: number | null = null;
   @state() private answer: CardAnswer | null = null;
+  /** What the figures of the card are of. */
+  private subject: Subject | null = null;
+  private asked: Extract<Asked, { kind: "card" }> | null = null;
   private readonly work = new FieldController(this, (told) => {
-    if (told.kind === "card") this.answer = told.answer;
+    if (told.kind !== "card" || this.asked === null) return;
+    const { answer } = told;
+    this.answer = answer;
+    this.subject = {
+      source: { ...this.asked, answer },
+      about: (of) => `The job card: ${states[of] ?? states.fitted}.`,
+    };
   });
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -80,7 +98,7 @@ export class CardPlace extends LitElement {
     if (this.work.refusal !== "") return nothing;
     return this.answer === null
       ? html`<p class="lead" role="status">Working it out.</p>`
-      : html`<job-card .answer=${this.answer}></job-card>`;
+      : html`<job-card .answer=${this.answer} .subject=${this.subject}></job-card>`;
   }
 
   private element(name: string): TemplateResult {
@@ -108,7 +126,8 @@ export class CardPlace extends LitElement {
       ...(this.allows ? { prefill: "manual-allows" } : {}),
       ...(this.primer === null ? {} : { primer: this.primer }),
     };
-    this.work.ask({ kind: "card", system: this.system, options });
+    this.asked = { kind: "card", system: this.system, options };
+    this.work.ask(this.asked);
   }
 
   private save(): void {

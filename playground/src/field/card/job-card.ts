@@ -9,6 +9,10 @@ import {
 } from "@thirstline/study";
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import type { FigureShown } from "../../words/wordsHtml.js";
+import { asButtons, leavesIn } from "../../working/liveFigures.js";
+import type { Subject } from "../../working/Question.js";
+import { whyStyles } from "../../working/whyStyles.js";
 
 /** Type on paper over the size the card's own page takes: this page prints at 90 % and its sheet is a little smaller. */
 const ON_THIS_PAGE = 1.06;
@@ -17,6 +21,7 @@ const ON_THIS_PAGE = 1.06;
 @customElement("job-card")
 export class JobCard extends LitElement {
   static override styles = css`
+    ${whyStyles}
     :host { display: block; background: var(--raised); border: 1px solid var(--rule); padding: clamp(14px, 3vw, 36px); box-sizing: border-box; max-width: 74rem; }
     header { border-bottom: 2px solid var(--ink); margin-bottom: 12px; padding-bottom: 4px; }
     h2 { font-size: 1.5em; line-height: 1.15; margin: 0; overflow-wrap: anywhere; }
@@ -26,10 +31,11 @@ export class JobCard extends LitElement {
     section { margin-bottom: 14px; }
     ul { list-style: none; margin: 0; padding: 0; }
     li { break-inside: avoid; margin: 0 0 3px; overflow-wrap: anywhere; }
-    label { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 10px; cursor: pointer; padding: 3px 0; min-height: 24px; }
+    .step { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 10px; padding: 3px 0; min-height: 24px; }
+    .step span { cursor: pointer; }
     input { accent-color: var(--fuel); width: 18px; height: 18px; margin: 0.2em 0 0; }
     input:focus-visible { outline: 3px solid var(--cold); outline-offset: 1px; }
-    label:has(input:checked) { color: var(--soft); }
+    .step:has(input:checked) { color: var(--soft); }
     b { font-weight: 700; }
     .read { white-space: nowrap; }
     .blank { display: inline-block; width: 5em; border-bottom: 1px solid var(--ink); }
@@ -51,14 +57,16 @@ export class JobCard extends LitElement {
       section { margin-bottom: 1.7mm; }
       h3 { margin: 0 0 0.7mm; padding-bottom: 0.3mm; }
       li { margin: 0 0 0.5mm; }
-      label { padding: 0; min-height: 0; gap: 0.8em; }
+      .step { padding: 0; min-height: 0; gap: 0.8em; }
       input { appearance: none; width: 0.95em; height: 0.95em; margin-top: 0.17em; border: 0.8pt solid var(--ink); border-radius: 0.5mm; print-color-adjust: exact; }
       input:checked { background: var(--ink); }
-      label:has(input:checked) { color: inherit; }
+      .step:has(input:checked) { color: inherit; }
       .log ul { column-gap: 3mm; }
     }
   `;
   @property({ attribute: false }) answer!: CardAnswer;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("answer")) {
@@ -69,27 +77,35 @@ export class JobCard extends LitElement {
   override render() {
     const { answer } = this;
     const [cautions, ...rest] = answer.sections;
+    const shown = asButtons(leavesIn("card"), this.subject);
     return html`<header><h2>${answer.system}</h2><p>${cardTitle(answer)}</p></header>
-      ${cautions === undefined ? "" : section(cautions)}
-      <div class="body">${rest.map(section)}</div>`;
+      ${cautions === undefined ? "" : section(cautions, shown)}
+      <div class="body">${rest.map((one) => section(one, shown))}</div>`;
   }
 }
 
-function section({ name, title, items }: CardSection): TemplateResult {
-  return html`<section class=${name.replaceAll(" ", "-")}><h3>${title}</h3><ul>${items.map(item)}</ul></section>`;
+function section({ name, title, items }: CardSection, shown: FigureShown): TemplateResult {
+  const place = name.replaceAll(" ", "-");
+  return html`<section class=${place}><h3>${title}</h3><ul>${items.map((one, at) => item(one, `${place}-${at}`, shown))}</ul></section>`;
 }
 
-function item({ kind, words }: CardItem): TemplateResult {
-  const text = wordsOf(words);
+/** A step is ticked off at its box or anywhere in its words, but for the figures in them, which open their workings. */
+function item({ kind, words }: CardItem, id: string, shown: FigureShown): TemplateResult {
+  const text = wordsOf(words, shown);
   return kind === "step"
-    ? html`<li><label><input type="checkbox" /><span>${text}</span></label></li>`
+    ? html`<li><div class="step"><input type="checkbox" aria-labelledby=${id} /><span id=${id} @click=${tickOff}>${text}</span></div></li>`
     : html`<li class=${kind}><span>${text}</span></li>`;
 }
 
+function tickOff(event: Event): void {
+  const words = event.currentTarget as HTMLElement;
+  if (!(event.target as HTMLElement).closest("button")) (words.previousElementSibling as HTMLElement).click();
+}
+
 /** Figures stand out; a row of underscores is a place to write in. */
-function wordsOf(words: Words): TemplateResult {
+function wordsOf(words: Words, shown: FigureShown): TemplateResult {
   return html`${words.map((piece, at) => {
-    if (typeof piece !== "string") return html`<b>${piece.text}</b>`;
+    if (typeof piece !== "string") return shown(piece) ?? html`<b>${piece.text}</b>`;
     const [first = "", ...more] = (at === 0 ? capital(piece) : piece).split(/_{3,}/);
     if (more.length === 0) return first;
     // The word before a place to write in stays with it.

@@ -22,7 +22,7 @@ export class YardController implements ReactiveController {
   }
 
   hostConnected(): void {
-    void this.bringBack();
+    if (!this.invented) void this.bringBack();
   }
 
   /** Takes what is kept on the device, as it stands there now. */

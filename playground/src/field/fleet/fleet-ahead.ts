@@ -11,6 +11,9 @@ import { customElement, property, state } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { saveFile } from "../../model/saveFile.js";
+import { figureButton } from "../../working/figureButton.js";
+import type { Subject } from "../../working/Question.js";
+import { whyStyles } from "../../working/whyStyles.js";
 import { fieldStyles } from "../fieldStyles.js";
 import { type DueDay, dueDays, monthWords, partRows } from "./dueDays.js";
 
@@ -22,6 +25,7 @@ const SHOWN = 40;
 export class FleetAhead extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     fieldStyles,
     css`
@@ -37,6 +41,8 @@ export class FleetAhead extends LitElement {
   `,
   ];
   @property({ attribute: false }) answer!: FleetAnswer;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   @property() units: UnitSystem = "metric";
   @state() private all = false;
 
@@ -72,6 +78,8 @@ export class FleetAhead extends LitElement {
     const left =
       unknown === 0 ? nothing : html`<p class="quiet">Not counted: ${unknown} of which nothing can be said.</p>`;
     if (parts.length === 0) return html`<p class="lead">None is needed in them.</p>${left}`;
+    const live = (text: string, figure: string, at: number) =>
+      /\d/.test(text) ? figureButton(text, { figure, of: `part ${at}`, asked: {} }, this.subject) : text;
     return html`<div class="scroll" tabindex="0" role="region" aria-label="Parts"><table>
       <thead><tr><th scope="col">part</th><th scope="col" class="number">need</th><th scope="col" class="number">on hand</th><th scope="col" class="number">short</th><th scope="col">first</th><th scope="col">order by</th></tr></thead>
       <tbody>${partRows(parts, on)
@@ -79,8 +87,9 @@ export class FleetAhead extends LitElement {
         .map(
           (
             row,
-          ) => html`<tr><th scope="row">${row.part}${row.style === "" ? nothing : html` <span class="unit">${row.style}</span>`}</th><td class="number">${row.need}</td><td class="number">${row.onHand}</td>
-        <td class=${row.short === "0" ? "number" : "number short"}>${row.short}</td><td>${row.first}</td><td>${row.orderBy}</td></tr>`,
+            at,
+          ) => html`<tr><th scope="row">${row.part}${row.style === "" ? nothing : html` <span class="unit">${row.style}</span>`}</th><td class="number">${live(row.need, "parts due", at)}</td><td class="number">${live(row.onHand, "parts on hand", at)}</td>
+        <td class=${row.short === "0" ? "number" : "number short"}>${live(row.short, "parts to order", at)}</td><td>${row.first}</td><td>${row.orderBy}</td></tr>`,
         )}</tbody></table></div>${left}`;
   }
 

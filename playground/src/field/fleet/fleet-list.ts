@@ -10,8 +10,12 @@ import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
 import { controlStyles } from "../../look/sheetStyles.js";
+import { wordsHtml } from "../../words/wordsHtml.js";
+import type { Subject } from "../../working/Question.js";
+import { whyStyles } from "../../working/whyStyles.js";
 import { fieldStyles } from "../fieldStyles.js";
 import { daysWords, entryWords } from "./entryWords.js";
+import { fleetFigures } from "./fleetFigures.js";
 
 /** Rows of a group shown at first, and more of them at a time: a list of thousands would only be scrolled past. */
 const SHOWN = 20;
@@ -35,6 +39,7 @@ class MachineEvent extends Event {
 export class FleetList extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     fieldStyles,
     css`
@@ -58,6 +63,8 @@ export class FleetList extends LitElement {
   `,
   ];
   @property({ attribute: false }) answer!: FleetAnswer;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   @property() units: UnitSystem = "metric";
   @state() private sought = "";
   @state() private most: ReadonlyMap<FleetGroup, number> = new Map();
@@ -110,14 +117,15 @@ export class FleetList extends LitElement {
 
   private row(entry: FleetEntry): TemplateResult {
     const { machine, stakes, due, group, system } = entry;
+    const shown = fleetFigures(this.subject, `machine ${this.answer.entries.indexOf(entry)}`);
     const day =
       due === null || group === "cannot say"
         ? nothing
-        : html`<b>${due.date}</b><span class="quiet">${daysWords(due.days)}</span>`;
+        : html`<b>${due.date}</b><span class="quiet">${wordsHtml(daysWords(due.days), shown)}</span>`;
     const tell = (name: "machine-open" | "machine-note") => this.dispatchEvent(new MachineEvent(name, entry));
     return html`<li><div class="day">${day}</div>
       <div class="why"><span class="machine">${machine}</span>${stakes === "a nuisance" ? html`<span class="stakes">a nuisance when it stops</span>` : nothing}
-        <div>${entryWords(entry, this.units).join(" ")}</div></div>
+        <div>${wordsHtml(entryWords(entry, this.units), shown)}</div></div>
       <div class="act"><button type="button" aria-label=${`Note something of ${machine}`} @click=${() => tell("machine-note")}>Note</button>
         <button type="button" title=${system} aria-label=${`Open ${machine} on the sheet`} @click=${() => tell("machine-open")}>Open</button></div></li>`;
   }

@@ -6,6 +6,7 @@ import { chooseStyles } from "../../choose/chooseStyles.js";
 import { openedWords } from "../../file/openedWords.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { OpenEvent } from "../../model/events.js";
+import type { Subject } from "../../working/Question.js";
 import { FieldController } from "../FieldController.js";
 import { fieldStyles } from "../fieldStyles.js";
 import { troubleWords } from "../store/StoreTrouble.js";
@@ -19,6 +20,13 @@ import { YardController } from "./YardController.js";
 import type { YardFile } from "./YardFile.js";
 import "./yard-desk.js";
 import { fileNamed } from "./yardPaths.js";
+
+/** What is due, what is wrong with the files, and what the figures are of. */
+interface Found {
+  readonly answer: FleetAnswer;
+  readonly faults: readonly Fault[];
+  readonly subject: Subject;
+}
 
 /**
  * A yard's machines and what is due of them, from a folder that stays on the device.
@@ -42,24 +50,26 @@ export class FleetPlace extends LitElement {
   @property() units: UnitSystem = "metric";
   @state() private on = today();
   @state() private within = 90;
-  @state() private found: { readonly answer: FleetAnswer; readonly faults: readonly Fault[] } | null = null;
+  @state() private found: Found | null = null;
   @state() private refused: readonly string[] = [];
   @state() private said = "";
   @state() private conflict = false;
   @query("log-form") private form!: LogForm | null;
   private readonly yard = new YardController(this);
   private readonly work = new FieldController(this, (told) => {
-    if (told.kind === "fleet") this.found = told;
+    if (told.kind !== "fleet") return;
+    const { answer, faults } = told;
+    this.found = { answer, faults, subject: subjectOf(answer, this.asked[0] ?? []) };
   });
   private readonly entering = new FieldController(this, (told) => {
     if (told.kind === "not entered") this.refused = told.why;
     else if (told.kind === "entry") void this.write(told.log, told.written);
   });
-  private asked: readonly unknown[] = [];
+  private asked: readonly [files?: readonly YardFile[], on?: string, within?: number] = [];
 
   protected override willUpdate(): void {
     const { files } = this.yard;
-    const asked = [files, this.on, this.within];
+    const asked = [files, this.on, this.within] as const;
     if (asked.every((one, at) => one === this.asked[at])) return;
     if (this.asked[0] !== files && this.asked[0] !== undefined && files.length === 0) this.found = null;
     this.asked = asked;
@@ -72,15 +82,15 @@ export class FleetPlace extends LitElement {
       ${yard.trouble === null || yard.invented ? nothing : html`<p class="trouble" role="alert">${troubleWords(yard.trouble, "this yard and its log")}</p>`}
       ${this.conflict ? this.conflicted() : nothing}
       ${work.refusal === "" ? nothing : html`<p class="fault" role="alert">There is no answer: ${work.refusal}.</p>`}
-      ${yard.files.length === 0 ? nothing : html`${this.asking()}${found === null ? html`<p class="lead block" role="status">Working it out.</p>` : this.list(found.answer, found.faults)}`}`;
+      ${yard.files.length === 0 ? nothing : html`${this.asking()}${found === null ? html`<p class="lead block" role="status">Working it out.</p>` : this.list(found)}`}`;
   }
 
-  private list(answer: FleetAnswer, faults: readonly Fault[]): TemplateResult {
+  private list({ answer, faults, subject }: Found): TemplateResult {
     const { units } = this;
     return html`<p class="sentence" role="status">${fleetSentence(answer)}</p>
       ${this.faults(faults)}${this.unlisted(answer)}
-      <fleet-list .answer=${answer} .units=${units} @machine-note=${this.onNote} @machine-open=${this.onOpen}></fleet-list>
-      <fleet-ahead class="block" .answer=${answer} .units=${units}></fleet-ahead>
+      <fleet-list .answer=${answer} .subject=${subject} .units=${units} @machine-note=${this.onNote} @machine-open=${this.onOpen}></fleet-list>
+      <fleet-ahead class="block" .answer=${answer} .subject=${subject} .units=${units}></fleet-ahead>
       <section class="block no-print"><h2>Put something into the log</h2>
         <log-form .entries=${answer.entries} .on=${this.on} .units=${units} .refused=${this.refused} @log-note=${(
           event: HTMLElementEventMap["log-note"],
@@ -156,6 +166,18 @@ export class FleetPlace extends LitElement {
     this.dispatchEvent(new OpenEvent(read.system, openedWords(file.path, read.cautions)));
     location.hash = "#sheet";
   }
+}
+
+/** What the figures of a yard's answer are of: the files it was asked of. */
+function subjectOf(answer: FleetAnswer, files: readonly YardFile[]): Subject {
+  return {
+    source: { kind: "fleet", files, answer },
+    about: (of) => {
+      const [list, at] = of.split(" ");
+      if (list === "machine") return `${answer.entries[Number(at)]?.machine}, in the yard.`;
+      return `${answer.parts[Number(at)]?.part}, for the yard.`;
+    },
+  };
 }
 
 declare global {

@@ -23,6 +23,8 @@ export interface Course {
   readonly earlier: readonly { readonly row: number; readonly read: number }[];
   /** of the fuel, K, at which full demand is reckoned: that of the limit's duty point */
   readonly temperature: number;
+  /** whether that is where the first limit is met, so that it is told with what is left */
+  readonly ofLimit: boolean;
   /** the fitted course at full demand, Pa, with the ends of its band; null where soil does not explain the readings */
   readonly line: {
     readonly time: readonly number[];

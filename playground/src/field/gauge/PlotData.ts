@@ -1,3 +1,5 @@
+import type { Words } from "@thirstline/study";
+
 /** A point of the plot. */
 interface Spot {
   readonly x: number;
@@ -7,12 +9,12 @@ interface Spot {
 /** Everything a gauge's chart draws, in the units shown. */
 export interface GaugePlot {
   /** what it is of, as a sentence begins */
-  readonly title: string;
+  readonly title: Words;
   readonly x: { readonly label: string; readonly from: number; readonly to: number; readonly ticks: readonly Tick[] };
   readonly y: { readonly symbol: string; readonly from: number; readonly to: number };
-  readonly points: readonly (Spot & { readonly off: boolean; readonly words: string })[];
+  readonly points: readonly (Spot & { readonly off: boolean; readonly words: Words })[];
   /** before the run that counts */
-  readonly earlier: readonly (Spot & { readonly words: string })[];
+  readonly earlier: readonly (Spot & { readonly words: Words })[];
   /** what is fitted at each reading's own load; none where the points stand on the fitted course already */
   readonly expected: readonly Spot[];
   readonly line: {

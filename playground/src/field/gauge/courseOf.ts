@@ -60,6 +60,7 @@ export function courseOf(
       .slice(0, own.length - rows.length)
       .map((one) => ({ row: one.row, read: readOf(one, side, pump) ?? Number.NaN })),
     temperature,
+    ofLimit: left !== null,
     line: values.length === times.length ? line : null,
     limit: full?.limit ?? null,
     crossing,

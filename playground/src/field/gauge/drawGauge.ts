@@ -1,3 +1,4 @@
+import { plain } from "@thirstline/study";
 import { nothing, type SVGTemplateResult, svg } from "lit";
 import { scaleOf, ticksBetween } from "../../choose/plotScale.js";
 import type { GaugePlot } from "./PlotData.js";
@@ -24,8 +25,8 @@ export function drawGauge(plot: GaugePlot, width: number, height: number): SVGTe
     ${limit === null ? nothing : svg`<line class="limit" x1=${left} x2=${right} y1=${y(limit.at)} y2=${y(limit.at)} /><text class="limit-name" x=${left + 10} y=${y(limit.at) - 8}>${limit.name}</text>`}
     ${line === null ? nothing : courses(plot, spot)}
     ${plot.expected.map((one) => svg`<line class="fitted" x1=${x(one.x) - 6} x2=${x(one.x) + 6} y1=${y(one.y)} y2=${y(one.y)} />`)}
-    ${plot.earlier.map((one) => svg`<circle class="earlier" cx=${x(one.x)} cy=${y(one.y)} r="4.5"><title>${one.words}</title></circle>`)}
-    ${plot.points.map((one) => svg`<circle class="point" cx=${x(one.x)} cy=${y(one.y)} r="5"><title>${one.words}</title></circle>${one.off ? svg`<circle class="ring" cx=${x(one.x)} cy=${y(one.y)} r="10" />` : nothing}`)}
+    ${plot.earlier.map((one) => svg`<circle class="earlier" cx=${x(one.x)} cy=${y(one.y)} r="4.5"><title>${plain(one.words)}</title></circle>`)}
+    ${plot.points.map((one) => svg`<circle class="point" cx=${x(one.x)} cy=${y(one.y)} r="5"><title>${plain(one.words)}</title></circle>${one.off ? svg`<circle class="ring" cx=${x(one.x)} cy=${y(one.y)} r="10" />` : nothing}`)}
     ${met(plot, x, y, { left, right, bottom })}`;
 }
 

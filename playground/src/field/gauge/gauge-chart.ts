@@ -1,12 +1,16 @@
 import type { GaugeReading } from "@thirstline/spec/system";
-import type { GaugeAnswer, UnitSystem } from "@thirstline/study";
+import { type GaugeAnswer, plain, type UnitSystem } from "@thirstline/study";
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { WidthController } from "../../model/WidthController.js";
+import { wordsHtml } from "../../words/wordsHtml.js";
+import type { Subject } from "../../working/Question.js";
+import { whyStyles } from "../../working/whyStyles.js";
 import type { Course } from "./Course.js";
 import { drawGauge } from "./drawGauge.js";
 import { gaugeChartStyles } from "./gaugeChartStyles.js";
+import { gaugeFigures } from "./gaugeFigures.js";
 import { gaugePlot, type Shown } from "./gaugePlot.js";
 import type { GaugePlot } from "./PlotData.js";
 import { type Axis, axesOf } from "./timescale.js";
@@ -14,10 +18,12 @@ import { type Axis, axesOf } from "./timescale.js";
 /** What a gauge shows over the hours: readings, the fitted course with its band, the limit and where it is met. */
 @customElement("gauge-chart")
 export class GaugeChart extends LitElement {
-  static override styles = [controlStyles, gaugeChartStyles];
+  static override styles = [controlStyles, whyStyles, gaugeChartStyles];
   @property({ attribute: false }) answer!: GaugeAnswer;
   @property({ attribute: false }) courses: readonly Course[] = [];
   @property({ attribute: false }) readings: readonly GaugeReading[] = [];
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   @property() units: UnitSystem = "metric";
   @state() private side: Course["side"] | null = null;
   @state() private axis: Axis = "hours";
@@ -35,12 +41,12 @@ export class GaugeChart extends LitElement {
     const jumped = this.answer.findings.some(({ code }) => code === "jump");
     const shown = course.line === null ? "as read" : (this.shown ?? (jumped ? "as read" : "at full demand"));
     const plot = gaugePlot(course, this.readings, { axis, shown, units: this.units, pump: this.answer.pump });
-    return html`<h2>${plot.title}</h2>
+    return html`<h2>${wordsHtml(plot.title, gaugeFigures(this.subject))}</h2>
       <div class="choices no-print">${this.sides(course)}${course.line === null ? nothing : this.ways(shown)}${this.axes(axes, axis)}</div>
       ${this.place.ruler()}
       ${this.place.width === 0 ? nothing : html`<svg role="img" viewBox=${`0 0 ${this.place.width} 340`} aria-label=${labelOf(plot)}>${drawGauge(plot, this.place.width, 340)}</svg>`}
       <p class="quiet">${noteOf(plot, shown)}</p>
-      ${this.table(plot)}`;
+      ${this.table(plot, course.side)}`;
   }
 
   /** The gauge that meets a limit, else the first. */
@@ -84,15 +90,16 @@ export class GaugeChart extends LitElement {
     return html`<label><input type="radio" name=${name} .checked=${checked} @change=${take} /><span>${words}</span></label>`;
   }
 
-  private table({ points, earlier }: GaugePlot): TemplateResult {
+  private table({ points, earlier }: GaugePlot, side: Course["side"]): TemplateResult {
+    const shown = gaugeFigures(this.subject, side);
     return html`<details class="no-print"><summary>Table: the readings and what is fitted</summary>
-      <ul class="rows" tabindex="0" role="region" aria-label="Table: the readings and what is fitted">${[...earlier, ...points].map(({ words }) => html`<li>${words}</li>`)}</ul></details>`;
+      <div class="rows" tabindex="0" role="region" aria-label="Table: the readings and what is fitted"><ul>${[...earlier, ...points].map(({ words }) => html`<li>${wordsHtml(words, shown)}</li>`)}</ul></div></details>`;
   }
 }
 
 function labelOf({ title, points, crossing }: GaugePlot): string {
   const met = crossing === null ? "" : " with the course fitted to them and where it meets the limit";
-  return `${title}: ${points.length} readings${met}. The figures stand in the table under it.`;
+  return `${plain(title)}: ${points.length} readings${met}. The figures stand in the table under it.`;
 }
 
 function noteOf({ points, line, earlier }: GaugePlot, shown: Shown): string {

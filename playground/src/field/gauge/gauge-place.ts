@@ -7,8 +7,10 @@ import "../../elements/file-faults.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { EditEvent } from "../../model/events.js";
 import { fileNameOf, saveFile } from "../../model/saveFile.js";
+import type { Subject } from "../../working/Question.js";
 import { FieldController } from "../FieldController.js";
 import { fieldStyles } from "../fieldStyles.js";
+import type { Asked } from "../messages.js";
 import { troubleWords } from "../store/StoreTrouble.js";
 import type { Course } from "./Course.js";
 import "./gauge-answer.js";
@@ -36,6 +38,8 @@ export class GaugePlace extends LitElement {
     readonly answer: GaugeAnswer;
     readonly courses: readonly Course[];
     readonly of: readonly GaugeReading[];
+    /** what its figures are of */
+    readonly subject: Subject;
   } | null = null;
   @state() private over: GaugeReading | null = null;
   @state() private refusal = "";
@@ -43,9 +47,13 @@ export class GaugePlace extends LitElement {
   @query("reading-form") private form!: ReadingForm | null;
   private readonly kept = new ReadingsController(this);
   private readonly work = new FieldController(this, (told) => {
-    if (told.kind === "gauge")
-      this.found = { answer: told.answer, courses: told.courses, of: this.asked?.readings ?? [] };
+    if (told.kind !== "gauge" || this.sent === null) return;
+    const { answer, courses } = told;
+    const subject = { source: { ...this.sent, answer }, about: aboutOf };
+    this.found = { answer, courses, of: this.asked?.readings ?? [], subject };
   });
+  /** What the worker was asked last. */
+  private sent: Extract<Asked, { kind: "gauge" }> | null = null;
   private asked: { readonly system: System; readonly readings: readonly GaugeReading[]; readonly put: unknown } | null =
     null;
 
@@ -84,11 +92,11 @@ export class GaugePlace extends LitElement {
     if (work.refusal !== "") return html`<p class="fault" role="alert">There is no answer: ${work.refusal}.</p>`;
     if (kept.readings.length === 0) return nothing;
     if (found === null) return html`<p class="lead" role="status">Working it out.</p>`;
-    const { answer, courses, of } = found;
-    return html`<gauge-answer .answer=${answer} .units=${units}></gauge-answer>
+    const { answer, courses, of, subject } = found;
+    return html`<gauge-answer .answer=${answer} .subject=${subject} .units=${units}></gauge-answer>
       ${this.putting(answer)}
-      ${courses.length === 0 ? nothing : html`<gauge-chart class="block" .answer=${answer} .courses=${courses} .readings=${of} .units=${units}></gauge-chart>`}
-      <gauge-tables class="block" .answer=${answer} .units=${units}></gauge-tables>`;
+      ${courses.length === 0 ? nothing : html`<gauge-chart class="block" .answer=${answer} .courses=${courses} .readings=${of} .subject=${subject} .units=${units}></gauge-chart>`}
+      <gauge-tables class="block" .answer=${answer} .subject=${subject} .units=${units}></gauge-tables>`;
   }
 
   private putting(answer: GaugeAnswer): TemplateResult | typeof nothing {
@@ -124,7 +132,10 @@ export class GaugePlace extends LitElement {
     if (same) return;
     if (asked?.system.name !== this.system.name) this.found = null;
     if (readings.length === 0) this.found = null;
-    else this.work.ask({ kind: "gauge", system, readings });
+    else {
+      this.sent = { kind: "gauge", system, readings };
+      this.work.ask(this.sent);
+    }
   }
 
   private async onTyped({ reading }: HTMLElementEventMap["reading-typed"]): Promise<void> {
@@ -155,6 +166,14 @@ export class GaugePlace extends LitElement {
       .editable=${refused.text.length <= 200_000}
       @file-again=${(event: HTMLElementEventMap["file-again"]) => this.kept.take(refused.file, event.text, true)} @file-leave=${() => this.kept.leave()}></file-faults>`;
   }
+}
+
+/** What a figure of readings is of, in words. */
+function aboutOf(of: string): string {
+  if (of === "suction") return "What the gauge says, by the vacuum readings.";
+  if (of === "delivery") return "What the gauge says, by the feed pressures.";
+  if (of === "left without") return "What the gauge says, without the readings that stand off.";
+  return "What the gauge says, by the readings.";
 }
 
 declare global {

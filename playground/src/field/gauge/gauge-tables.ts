@@ -3,6 +3,9 @@ import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
 import { controlStyles } from "../../look/sheetStyles.js";
+import { figureButton } from "../../working/figureButton.js";
+import type { Subject } from "../../working/Question.js";
+import { whyStyles } from "../../working/whyStyles.js";
 
 /** Laws shown each on a line of its own; the rest are told together. */
 const SHOWN = 4;
@@ -12,6 +15,7 @@ const SHOWN = 4;
 export class GaugeTables extends LitElement {
   static override styles = [
     controlStyles,
+    whyStyles,
     chooseStyles,
     css`
     .halves { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: 28px 48px; align-items: start; }
@@ -24,6 +28,8 @@ export class GaugeTables extends LitElement {
   `,
   ];
   @property({ attribute: false }) answer!: GaugeAnswer;
+  /** What its figures are of. */
+  @property({ attribute: false }) subject!: Subject;
   @property() units: UnitSystem = "metric";
 
   override render() {
@@ -39,17 +45,25 @@ export class GaugeTables extends LitElement {
     const symbol = unitOf("pressure", units).symbol;
     return html`<div class="scroll" tabindex="0" role="region" aria-label="Elements now"><table>
       <thead><tr><td></td><th scope="col" class="number">resists, × clean</th><th scope="col" class="number">costs, ${symbol}</th><th scope="col" class="number">of its room</th></tr></thead>
-      <tbody>${sides
-        .flatMap(({ elements }) => elements)
-        .map(
-          ({ name, ratio, dropClean, drop, roomUsed }) => html`<tr><th scope="row">${name}</th>
-        <td class="number">${ratio.middle.toFixed(1)}<span class="unit range">${ratio.low.toFixed(1)} to ${ratio.high.toFixed(1)}</span></td>
-        <td class="number">${figure(dropClean, "pressure", units)} to ${figure(drop, "pressure", units)}</td>
-        <td class="number">${roomUsed === null ? "" : quantity(roomUsed, "ratio", units)}</td></tr>`,
-        )}</tbody></table></div>`;
+      <tbody>${sides.flatMap(({ side, elements }) => {
+        const live = this.liveOf(side);
+        return elements.map(({ name, ratio, dropClean, drop, roomUsed }) => {
+          const over = `resistance over clean of ${name}`;
+          return html`<tr><th scope="row">${name}</th>
+        <td class="number">${live(over, ratio.middle.toFixed(1))}<span class="unit range">${live(`${over}, low end`, ratio.low.toFixed(1))} to ${live(`${over}, high end`, ratio.high.toFixed(1))}</span></td>
+        <td class="number">${live(`drop of ${name}, clean`, figure(dropClean, "pressure", units))} to ${live(`drop of ${name}`, figure(drop, "pressure", units))}</td>
+        <td class="number">${roomUsed === null ? "" : live(`room used up of ${name}`, quantity(roomUsed, "ratio", units))}</td></tr>`;
+        });
+      })}</tbody></table></div>`;
+  }
+
+  /** Makes figures of a gauge live. */
+  private liveOf(of: SideAnswer["side"]) {
+    return (name: string, text: string) => figureButton(text, { figure: name, of, asked: {} }, this.subject);
   }
 
   private laws({ side, laws }: SideAnswer, several: boolean): TemplateResult {
+    const live = this.liveOf(side);
     const shown = laws.slice(0, SHOWN);
     const rest = laws.slice(SHOWN).reduce((sum, { weight }) => sum + weight, 0);
     const where = !several ? "" : side === "delivery" ? ", behind the pump" : ", before the pump";
@@ -59,9 +73,9 @@ export class GaugeTables extends LitElement {
           law,
           mix,
           weight,
-        }) => html`<tr><th scope="row">${law}${mix === null ? "" : html` <span class="unit">${Math.round(100 * mix)} % of the second</span>`}</th>
+        }) => html`<tr><th scope="row">${law}${mix === null ? "" : html` <span class="unit">${live(`mix of ${law}`, `${Math.round(100 * mix)} %`)} of the second</span>`}</th>
         <td class="bar-cell" aria-hidden="true"><span class="bar" .style=${`width: ${(100 * weight).toFixed(1)}%`}></span></td>
-        <td class="number">${quantity(weight, "ratio", this.units)}</td></tr>`,
+        <td class="number">${live(`weight of ${law}`, quantity(weight, "ratio", this.units))}</td></tr>`,
       )}</tbody></table>
       <p class="quiet">By how much each loading law weighs among all ${laws.length} that fit; the others together ${quantity(rest, "ratio", this.units)}.</p>`;
   }

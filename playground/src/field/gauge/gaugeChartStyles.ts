@@ -21,7 +21,8 @@ export const gaugeChartStyles = css`
   .ring { fill: none; stroke: var(--limit); stroke-width: 2; }
   .fitted { stroke: var(--ink); stroke-width: 2; }
   svg .name { fill: var(--ink); font-weight: 650; }
-  .rows { list-style: none; padding: 0; margin: 0; max-height: 18rem; overflow: auto; font-size: 0.95rem; }
+  .rows { max-height: 18rem; overflow: auto; font-size: 0.95rem; }
+  .rows ul { list-style: none; padding: 0; margin: 0; }
   .rows li { padding: 3px 0; border-bottom: 1px solid var(--rule); }
   .rows:focus-visible { outline: 3px solid var(--cold); }
   @media print { .no-print { display: none; } svg { max-height: 260px; } }

@@ -1,5 +1,5 @@
 import type { GaugeReading } from "@thirstline/spec/system";
-import { type GaugeAnswer, quantity, sideWords, type UnitSystem, unitOf } from "@thirstline/study";
+import { type GaugeAnswer, quantity, sideWords, type UnitSystem, unitOf, type Words } from "@thirstline/study";
 import { ticksBetween } from "../../choose/plotScale.js";
 import type { Course, CoursePoint } from "./Course.js";
 import type { GaugePlot, Tick } from "./PlotData.js";
@@ -21,11 +21,11 @@ export function gaugePlot(
   const full = shown === "at full demand" && line !== null;
   const spots = (values: readonly number[]) =>
     values.map((value, at) => ({ x: x(course.line?.time[at] ?? 0), y: value / unit.size }));
-  const drawn = points.map((point) => ({
+  const drawn = points.map((point, at) => ({
     x: x(point.time),
     y: (full ? (point.full ?? point.read) : point.read) / unit.size,
     off: point.off,
-    words: wordsOf(point, readings[point.row - 1], kind, units),
+    words: wordsOf(point, at + 1, readings[point.row - 1], kind, units),
   }));
   const earlier = full
     ? []
@@ -50,9 +50,9 @@ export function gaugePlot(
     ...(showLimit === null ? [] : [showLimit]),
   ];
   const most = Math.max(...values, ...(full && line ? line.middle.map((value) => value / unit.size) : []));
-  const words = sideWords(pump);
+  const what = kind === "pressure" ? "Feed pressure" : `Vacuum ${sideWords(pump).inlet}`;
   return {
-    title: `${kind === "pressure" ? "Feed pressure" : `Vacuum ${words.inlet}`}${full ? ` at full demand and ${quantity(course.temperature, "temperature", units).replace(" ", "\u00a0")}` : ", as read"}`,
+    title: full ? [`${what} at full demand and `, temperatureOf(course, units)] : [`${what}, as read`],
     x: { label: axis === "hours" ? "hour meter, h" : "day", from, to, ticks: ticksOf(axis, from, to) },
     y: { symbol: unit.symbol, from: Math.min(0, ...values), to: most * 1.12 || 1 },
     points: drawn,
@@ -77,7 +77,7 @@ function earlierSpot(
   const place = axis === "hours" ? reading?.hours : reading?.date;
   if (reading === undefined || place === undefined) return [];
   const x = typeof place === "number" ? place / 3600 : dayOfDate(place);
-  const words = `${whenOf(reading, units)}: read ${quantity(read, kind, units)}; before the run that counts`;
+  const words = [`${whenOf(reading, units)}: read ${quantity(read, kind, units)}; before the run that counts`];
   return [{ x, y: read / unitOf(kind, units).size, words }];
 }
 
@@ -85,14 +85,27 @@ function whenOf({ hours, date = "" }: GaugeReading, units: UnitSystem): string {
   return hours === undefined ? date : quantity(hours, "running time", units);
 }
 
+/** Temperature of full demand: a figure of what is left, where anything is. */
+function temperatureOf({ temperature, ofLimit }: Course, units: UnitSystem): Words[number] {
+  const text = quantity(temperature, "temperature", units).replace(" ", "\u00a0");
+  return ofLimit ? { figure: "temperature where the limit is met", of: "left", text } : text;
+}
+
+/** @param nth which of the readings that count it is, from 1, as workings name them */
 function wordsOf(
   point: CoursePoint,
+  nth: number,
   reading: GaugeReading | undefined,
   kind: "vacuum" | "pressure",
   units: UnitSystem,
-): string {
+): Words {
   const when = reading === undefined ? "" : whenOf(reading, units);
-  return `${when}: read ${quantity(point.read, kind, units)}, fitted ${quantity(point.expected, kind, units)}${point.off ? "; stands off" : ""}`;
+  const live = (figure: string, value: number) => ({
+    figure: `${figure} at reading ${nth}`,
+    text: quantity(value, kind, units),
+  });
+  const [read, fitted] = [live("pressure read", point.read), live("pressure reckoned", point.expected)];
+  return [`${when}: read `, read, ", fitted ", fitted, point.off ? "; stands off" : ""];
 }
 
 /** Round hours, or days of the calendar a round number of days apart. */

@@ -108,7 +108,9 @@ export const cold: Lesson = {
           },
         ],
       },
-      sources: [text`Cloud point: EN 23015. Plugging point: EN 116.`],
+      sources: [
+        text`How a laboratory finds them, two European test methods named from memory. Cloud point, EN 23015: fuel is cooled until wax first shows as a haze. Cold filter plugging point, EN 116: cooled fuel is drawn through a small wire screen until it no longer passes in the time allowed.`,
+      ],
       safety: [text`Never warm a filter or a line with a flame. Heaters and additives only as the manual says.`],
     };
   },

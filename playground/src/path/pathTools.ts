@@ -6,8 +6,9 @@ import { type DropSpot, dropSpots } from "./dropSpots.js";
 import type { Layout } from "./layout.js";
 import type { Sketch } from "./sketch.js";
 
-// What the path fetches once it is painted, to be dragged by.
+// What the path fetches once it is painted, to be added to and dragged by.
 export { drawDrag } from "./drawDrag.js";
+export { drawGaps } from "./drawGaps.js";
 export { PartDrag } from "./PartDrag.js";
 
 /** Where a part may go, and where on the drawing that is. */
