@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { chromium } from "./tests/support/chromium.mjs";
@@ -7,6 +8,8 @@ const resolve = { alias: sourceAlias };
 
 export default defineConfig({
   test: {
+    // Left to itself the runner keeps one of two cores free.
+    maxWorkers: availableParallelism(),
     projects: [
       {
         resolve,
@@ -15,8 +18,8 @@ export default defineConfig({
           setupFiles: ["tests/support/propertySeed.ts"],
           include: ["tests/**/*.test.ts", "packages/*/src/**/*.test.ts", "playground/src/**/*.test.ts"],
           // Generous, because processes and browsers start slowly on a busy machine; no test waits for a clock to run out.
-          testTimeout: 20_000,
-          hookTimeout: 30_000,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
           exclude: ["**/*.browser.test.ts", "**/node_modules/**"],
         },
       },

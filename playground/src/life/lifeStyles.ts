@@ -8,7 +8,7 @@ export const lifeStyles = css`
   .elements caption { text-align: left; }
   .elements th, .elements td { text-align: right; padding: 4px 0 4px 8px; border-bottom: 1px solid var(--rule); font-weight: 500; white-space: nowrap; }
   .elements thead th { color: var(--soft); font-size: 0.86rem; vertical-align: bottom; }
-  .elements tbody th { text-align: left; padding-left: 0; white-space: normal; overflow-wrap: break-word; min-width: 9ch; }
+  .elements tbody th { text-align: left; padding-left: 0; white-space: normal; overflow-wrap: anywhere; }
   .elements td { font-weight: 650; }
   .elements tbody tr:first-child th { font-weight: 700; }
   .chance { margin: 8px 0; }
