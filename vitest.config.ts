@@ -16,11 +16,28 @@ export default defineConfig({
         test: {
           name: "node",
           setupFiles: ["tests/support/propertySeed.ts"],
-          include: ["tests/**/*.test.ts", "packages/*/src/**/*.test.ts", "playground/src/**/*.test.ts"],
+          include: ["tests/properties/**/*.test.ts", "tests/journeys/**/*.test.ts"],
           // Generous, because processes and browsers start slowly on a busy machine; no test waits for a clock to run out.
           testTimeout: 60_000,
           hookTimeout: 60_000,
           exclude: ["**/*.browser.test.ts", "**/node_modules/**"],
+        },
+      },
+      {
+        resolve,
+        test: {
+          name: "unit",
+          setupFiles: ["tests/support/propertySeed.ts"],
+          include: [
+            "packages/*/src/**/*.test.ts",
+            "playground/src/**/*.test.ts",
+            "tests/published/**/*.test.ts",
+            "tests/house/**/*.test.ts",
+          ],
+          exclude: ["**/*.browser.test.ts", "**/node_modules/**"],
+          // Nothing here leaves anything behind in a module, so what they share is loaded once and not 160 times.
+          isolate: false,
+          testTimeout: 60_000,
         },
       },
       {
