@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { figure } from "./accuracyFigure.mjs";
+import { intoReadme } from "./intoReadme.mjs";
 
 // Prints how well the library meets its published tables: `npm run accuracy` after the tests, which leave one file a table
 // in reports/accuracy. Another folder may be named as an argument; `--readme` also writes README's table, a line a topic,
@@ -52,21 +53,14 @@ console.log("\nWhere each comes from, and how sure that is:\n");
 for (const entry of entries) console.log(`${entry.name}: ${oneLine(entry.status)}. Source: ${sourceOf(entry)}`);
 
 if (toReadme) {
-  const readme = fileURLToPath(new URL("../../README.md", import.meta.url));
-  const from = "by `npm run accuracy -- --readme`, not by hand -->\n";
-  const [before, after] = readFileSync(readme, "utf8").split(/(?<=not by hand -->\n)[\s\S]*?(?=<!-- \/accuracy -->)/);
-  if (!before?.endsWith(from) || after === undefined)
-    throw new Error("README has lost the marks of its accuracy table");
   const outside = entries.filter(({ kind }) => !kind.startsWith("independent arithmetic"));
   const table = [
     "| topic | errors | tables | figures | mean | 90 % | largest | in table |",
     "|---|---|---:|---:|---:|---:|---:|---|",
     ...topicsOf(outside).map(topicLine),
   ].join("\n");
-  writeFileSync(
-    readme,
-    `${before}${table}\n\n${outside.length} tables, ${count(outside)} figures. A half step is half of the last printed digit: at most 1 is\nagreement as printed. An absolute error is in the table's own unit.\n${after}`,
-  );
+  const text = `${outside.length} tables, ${count(outside)} figures. A half step is half of the last printed digit: at most 1 is\nagreement as printed. An absolute error is in the table's own unit.`;
+  intoReadme("accuracy", `${table}\n\n${text}\n`);
 }
 
 if (toPage) {

@@ -69,6 +69,7 @@ export { csvCell } from "./say/csvCell.js";
 export { curveSentence } from "./say/curveSentence.js";
 export { dueWords } from "./say/dueWords.js";
 export { exactQuantity } from "./say/exactQuantity.js";
+export { figOf } from "./say/figOf.js";
 export { fleetCautionWords, fleetReasonWords } from "./say/fleetReasonWords.js";
 export { fleetDueWords, fleetGroupTitle, fleetLimitWords, fleetSentence } from "./say/fleetWords.js";
 export { type FindingWords, gaugeFinding } from "./say/gaugeFinding.js";
@@ -90,7 +91,7 @@ export { type SideWords, sideWords } from "./say/sideWords.js";
 export { type QuantityKind, type ShownUnit, siUnit, type UnitSystem, unitOf } from "./say/units.js";
 export { verdictSentence } from "./say/verdictSentence.js";
 export { waterWords } from "./say/waterWords.js";
-export { type Figure, plain, type Words } from "./say/words.js";
+export { type Figure, fig, plain, say, type Words } from "./say/words.js";
 export {
   type CheckSpread,
   checkDraws,

@@ -12,7 +12,7 @@ export class AsideController<Asked, Told extends Answer> implements ReactiveCont
   refusal = "";
   private readonly host: ReactiveControllerHost;
   private readonly start: () => Worker;
-  private readonly told: (told: Told) => void;
+  private readonly told: (told: Told, asked: Asked) => void;
   private worker: Worker | null = null;
   private last = 0;
   private asked: Asked | null = null;
@@ -21,9 +21,9 @@ export class AsideController<Asked, Told extends Answer> implements ReactiveCont
 
   /**
    * @param start makes a worker, each time one is needed
-   * @param told is told every answer, a refusal among them
+   * @param told is told every answer, a refusal among them, with what was asked
    */
-  constructor(host: ReactiveControllerHost, start: () => Worker, told: (told: Told) => void) {
+  constructor(host: ReactiveControllerHost, start: () => Worker, told: (told: Told, asked: Asked) => void) {
     this.host = host;
     this.start = start;
     this.told = told;
@@ -76,12 +76,13 @@ export class AsideController<Asked, Told extends Answer> implements ReactiveCont
   }
 
   private take({ id, message }: Numbered<Told | Progress>): void {
-    if (id !== this.last) return;
+    const { asked } = this;
+    if (id !== this.last || asked === null) return;
     if (isProgress(message)) this.progress = message;
     else {
       if (message.done !== false) this.progress = null;
       if (isRefused(message)) this.refusal = message.why;
-      this.told(message);
+      this.told(message, asked);
     }
     this.host.requestUpdate();
   }

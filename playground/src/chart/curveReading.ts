@@ -3,6 +3,7 @@ import type { Pin } from "../model/Pin.js";
 import { figureButton } from "../working/figureButton.js";
 import type { Curve } from "./curveOf.js";
 import { curveOf } from "./curveOf.js";
+import { nearest } from "./nearest.js";
 import type { ReadingShown } from "./readingsOf.js";
 
 /** The workings of a curve's lines, with a pump and without. */
@@ -32,12 +33,9 @@ export function curveReading({ answer, point }: Curve, pins: readonly Pin[], uni
     if (line.look !== "pinned") return figureButton(text, { figure, asked });
     const pin = pins.find(({ name }) => name === line.label);
     if (pin === undefined) return text;
-    const there = nearest(curveOf(pin.system).point.demand, demand ?? point.duty.demand);
+    const points = curveOf(pin.system).point.demand;
+    const there = points[nearest(points, demand ?? point.duty.demand)] ?? Number.NaN;
     const about = `Pinned as ${pin.name}, at ${quantity(there, "flow", units)}: the nearest point worked out of its curve.`;
     return figureButton(text, { figure, asked: { at: there } }, { source: pin.system, about });
   };
-}
-
-function nearest(points: Float64Array, value: number): number {
-  return points.reduce((best, one) => (Math.abs(one - value) < Math.abs(best - value) ? one : best), Infinity);
 }

@@ -1,7 +1,7 @@
-import { html, type TemplateResult } from "lit";
+import type { TemplateResult } from "lit";
 import type { ChartData, ChartLine } from "./ChartData.js";
 import { figureOf, figureWith } from "./figureOf.js";
-import type { Reading } from "./Reading.js";
+import { type Reading, readingBetween } from "./Reading.js";
 
 /** What is read: a line of the chart, at which end of its band, or the place itself. */
 interface Read {
@@ -30,12 +30,9 @@ export function readingsOf(
       return { look, label, value: live(value, figureWith(value, y.symbol), { line, end: "middle" }) };
     }
     const [low, high] = [band.low[at], band.high[at]];
-    const ends = [
-      live(low, figureOf(low), { line, end: "low" }),
-      live(high, figureWith(high, y.symbol), { line, end: "high" }),
-    ];
-    const plain = ends.every((one) => typeof one === "string");
-    return { look, label, value: plain ? ends.join(" to ") : html`${ends[0]} to ${ends[1]}` };
+    const least = live(low, figureOf(low), { line, end: "low" });
+    const most = live(high, figureWith(high, y.symbol), { line, end: "high" });
+    return { look, label, value: readingBetween(least, most) };
   });
   const place = live(there, figureWith(there, x.symbol), { line: null, end: "middle" });
   return [{ look: null, label: x.label.toLowerCase(), value: place }, ...read.reverse()];

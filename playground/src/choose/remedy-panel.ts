@@ -5,6 +5,7 @@ import {
   type RemedyKind,
   type RemedyResult,
   remediesWords,
+  remedyNamed,
   remedySentence,
   type UnitSystem,
 } from "@thirstline/study";
@@ -48,17 +49,15 @@ export class RemedyPanel extends LitElement {
   @state() private costs: Partial<Record<RemedyKind, number>> = {};
   @state() private answer: RemedyAnswer | null = null;
   private subject: Subject | null = null;
-  private asked: Extract<Asked, { kind: "remedy" }> | null = null;
-  private readonly work = new ChooseController(this, (told) => {
-    if (told.kind !== "remedy" || this.asked === null) return;
+  private readonly work = new ChooseController(this, (told, asked) => {
+    if (told.kind !== "remedy" || asked.kind !== "remedy") return;
     this.answer = told.answer;
-    this.subject = subjectOf(this.asked, told.answer, this.units);
+    this.subject = subjectOf(asked, told.answer, this.units);
   });
 
   protected override willUpdate(changed: PropertyValues): void {
     if (!changed.has("system") && !changed.has("costs")) return;
-    this.asked = { kind: "remedy", system: this.system, options: { costs: this.costs } };
-    this.work.ask(this.asked);
+    this.work.ask({ kind: "remedy", system: this.system, options: { costs: this.costs } });
   }
 
   override render() {
@@ -123,8 +122,7 @@ function subjectOf(
   return {
     source: { kind: "remedy", system, answer, options },
     about: (of) => {
-      const [list, at] = of.split(" ");
-      const one = list === "single" || list === "pairs" ? answer[list][Number(at)] : undefined;
+      const one = remedyNamed(answer, of);
       return one ? `With ${plain(remediesWords(one.changes, units))}.` : "As it is.";
     },
   };

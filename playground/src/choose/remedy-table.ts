@@ -14,7 +14,7 @@ import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { verdictWord } from "../words/verdictWord.js";
 import { wordsHtml } from "../words/wordsHtml.js";
-import { figureButton } from "../working/figureButton.js";
+import { figureCell } from "../working/figureButton.js";
 import type { Subject } from "../working/Question.js";
 import { whyStyles } from "../working/whyStyles.js";
 import { choiceFigures } from "./choiceFigures.js";
@@ -84,8 +84,7 @@ export class RemedyTable extends LitElement {
     const asIs = changes.length === 0;
     const of = this.nameOf(one);
     const words = remediesWords(changes, units, of);
-    const live = (text: string, own: string) =>
-      /\d/.test(text) ? figureButton(text, { figure: own, of, asked: {} }, subject) : text;
+    const live = (text: string, own: string) => figureCell(text, { figure: own, of, asked: {} }, subject);
     return html`<tr class=${asIs ? "asis" : ""}><th scope="row">${asIs ? "as it is" : wordsHtml(words, choiceFigures(subject))}</th>
       <td class=${verdict === "starves" ? "starves" : ""}>${verdictWord(verdict)}</td>
       <td class="number">${live(quantity(inHand, "ratio", units), "in hand, low end")}${this.bar(inHand, most)}</td>

@@ -1,13 +1,24 @@
 import type { System } from "@thirstline/spec/system";
-import { moneyText, quantity, type UnitSystem, unitOf } from "@thirstline/study";
+import {
+  figOf,
+  moneyText,
+  plain,
+  type QuantityKind,
+  quantity,
+  say,
+  type UnitSystem,
+  unitOf,
+  type Words,
+} from "@thirstline/study";
 import { css, html, LitElement, nothing, svg } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { stepByKey } from "../model/stepByKey.js";
 import { WidthController } from "../model/WidthController.js";
-import { figureButton } from "../working/figureButton.js";
+import { wordsHtml } from "../words/wordsHtml.js";
 import type { Subject } from "../working/Question.js";
 import { whyStyles } from "../working/whyStyles.js";
+import { choiceFigures } from "./choiceFigures.js";
 import { scaleOf, ticksBetween } from "./plotScale.js";
 import { plotStyles } from "./plotStyles.js";
 import type { SizeRow } from "./SizeRow.js";
@@ -70,13 +81,14 @@ export class SizeChart extends LitElement {
       ordered.findIndex(({ key }) => key === this.shown),
     );
     const row = ordered[at] as SizeRow;
+    const words = this.wordsOf(row);
     return html`<h2>What less vacuum costs</h2>
       <p class="quiet">Each point is one arrangement on the list; those that no other beats are joined. <span class="no-print">The arrow keys go from one to the next.</span></p>
       ${this.place.ruler()}
       <div class="frame" tabindex="0" role="slider" aria-label="Arrangements by yearly cost" aria-valuemin="1" aria-valuemax=${ordered.length} aria-valuenow=${at + 1}
-        aria-valuetext=${this.wordsOf(row)} @keydown=${(event: KeyboardEvent) => this.onKey(event, ordered, at)} @pointermove=${this.onPointer} @pointerdown=${this.onPointer}>
+        aria-valuetext=${`${row.words}: ${plain(words)}`} @keydown=${(event: KeyboardEvent) => this.onKey(event, ordered, at)} @pointermove=${this.onPointer} @pointerdown=${this.onPointer}>
         ${this.place.width === 0 ? nothing : this.drawing(ordered, this.place.width, row)}</div>
-      <p class="at"><b>${row.words}</b>: ${this.piecesOf(row).map(([before, text, figure, after]) => html`${before}${figure === "" ? text : figureButton(text, { figure, of: row.of, asked: {} }, this.subject)}${after}`)}</p>`;
+      <p class="at"><b>${row.words}</b>: ${wordsHtml(words, choiceFigures(this.subject))}</p>`;
   }
 
   private drawing(rows: readonly SizeRow[], width: number, shown: SizeRow) {
@@ -108,34 +120,20 @@ export class SizeChart extends LitElement {
     </svg>`;
   }
 
-  private wordsOf(row: SizeRow): string {
-    const pieces = this.piecesOf(row).map(([before, text, , after]) => `${before}${text}${after}`);
-    return `${row.words}: ${pieces.join("")}`;
-  }
-
-  /** What is said of an arrangement: figures with the words before and after each, and the names of their workings. */
-  private piecesOf({
-    arrangement,
-    figures,
-    best,
-  }: SizeRow): [before: string, text: string, figure: string, after: string][] {
+  /** What is said of an arrangement, its figures by the names of their workings. */
+  private wordsOf({ of, arrangement, figures, best }: SizeRow): Words {
     const { yearlyCost, vacuum, changesAYear, pareto } = arrangement;
-    const shown = (value: number, kind: "vacuum" | "ratio" | "running time") => quantity(value, kind, this.units);
+    const live = (figure: string, text: string) => figOf(of, figure, text);
+    const shown = (figure: string, value: number, kind: QuantityKind) =>
+      live(figure, quantity(value, kind, this.units));
     const kept = best.length > 0 ? `; ${best.join(", ")}` : pareto ? "; no other beats it" : "";
-    return [
-      ["", moneyText(yearlyCost ?? 0), "cost of a year", " a year"],
-      [", ", shown(vacuum, "vacuum"), "most vacuum", ""],
-      [", ", changesAYear.toFixed(0), "elements changed in a year", " changed a year"],
-      ...(figures === null
-        ? []
-        : ([
-            [", ", shown(figures.inHand, "ratio"), "least in hand", " in hand"],
-            figures.life === null
-              ? [", lasts ", "over ten years", "", ""]
-              : [", lasts ", shown(figures.life, "running time"), "end of life", ""],
-          ] as [string, string, string, string][])),
-      ["", kept, "", ""],
-    ];
+    const judged =
+      figures === null
+        ? ""
+        : say`, ${shown("least in hand", figures.inHand, "ratio")} in hand, lasts ${figures.life === null ? "over ten years" : shown("end of life", figures.life, "running time")}`;
+    const cost = live("cost of a year", moneyText(yearlyCost ?? 0));
+    const changes = live("elements changed in a year", changesAYear.toFixed(0));
+    return say`${cost} a year, ${shown("most vacuum", vacuum, "vacuum")}, ${changes} changed a year${judged}${kept}`;
   }
 
   private onKey(event: KeyboardEvent, ordered: readonly SizeRow[], at: number): void {

@@ -3,6 +3,7 @@ import {
   type Arrangement,
   arrangedSystem,
   type SizeAnswer,
+  sizeNamed,
   stagesText,
   temperaturesOf,
   type UnitSystem,
@@ -145,9 +146,7 @@ function subjectOf(asked: Extract<Asked, { kind: "size" }>, answer: SizeAnswer):
       options: { ...options, draws, ...(stoppage === null ? {} : { stoppage }) },
     },
     about: (of) => {
-      const at = Number(of.split(" ").at(-1));
-      const one = of.startsWith("failed") ? answer.failed[at]?.example : answer.arrangements[at];
-      const shown = of === "nearest" ? answer.nearest : one;
+      const shown = sizeNamed(answer, of);
       return shown ? `With ${stagesText(shown.stages)} on the ${answer.side} side.` : "The search.";
     },
   };

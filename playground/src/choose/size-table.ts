@@ -3,7 +3,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import { WidthController } from "../model/WidthController.js";
-import { figureButton } from "../working/figureButton.js";
+import { figureCell } from "../working/figureButton.js";
 import type { Subject } from "../working/Question.js";
 import { whyStyles } from "../working/whyStyles.js";
 import { chooseStyles } from "./chooseStyles.js";
@@ -157,9 +157,7 @@ export class SizeTable extends LitElement {
 
   /** A cell of the table, live where there is a figure in it. */
   private cell({ cell, figure }: SizeColumn, row: SizeRow, unit = "") {
-    const text = cell(row, this.units);
-    if (!/\d/.test(text)) return text;
-    return figureButton(`${text}${unit}`, { figure, of: row.of, asked: {} }, this.subject);
+    return figureCell(`${cell(row, this.units)}${unit}`, { figure, of: row.of, asked: {} }, this.subject);
   }
 
   private visible(columns = columnsOf(this.rows, "", "")): SizeRow[] {

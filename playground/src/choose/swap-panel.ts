@@ -9,6 +9,7 @@ import "./amount-field.js";
 import type { Catalogue } from "./Catalogue.js";
 import { ChooseController } from "./ChooseController.js";
 import { chooseStyles } from "./chooseStyles.js";
+import type { Asked } from "./messages.js";
 import "./element-list.js";
 import { fittedPlaces } from "./fittedPlaces.js";
 import "./swap-answer.js";
@@ -43,13 +44,12 @@ export class SwapPanel extends LitElement {
   @state() private labour: number | null = null;
   @state() private stoppage: number | null = null;
   @state() private answer: SwapAnswer | null = null;
-  /** What the figures of the answer are of, and of the one that is worked out. */
+  /** What the figures of the answer are of. */
   private subject: Subject | null = null;
-  private asked: Subject | null = null;
-  private readonly work = new ChooseController(this, (told) => {
-    if (told.kind !== "swap") return;
+  private readonly work = new ChooseController(this, (told, asked) => {
+    if (told.kind !== "swap" || asked.kind !== "swap") return;
     this.answer = told.answer;
-    this.subject = this.asked;
+    this.subject = subjectOf(asked);
   });
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -140,12 +140,7 @@ export class SwapPanel extends LitElement {
       ...(labour === null ? {} : { labourRate: labour }),
       ...(stoppage === null ? {} : { stoppage }),
     };
-    const given = { at, with: picked };
-    this.asked = {
-      source: { kind: "swap", system, given, options: { ...options, draws: DRAWS } },
-      about: (of) => (of === "now" ? "As it is now." : `With ${picked.name} at ${at.join(" and ")}.`),
-    };
-    this.work.ask({ kind: "swap", system, ...given, options, draws: DRAWS });
+    this.work.ask({ kind: "swap", system, at, with: picked, options, draws: DRAWS });
   }
 
   private use(): void {
@@ -155,6 +150,14 @@ export class SwapPanel extends LitElement {
     if (this.dispatchEvent(edit))
       this.dispatchEvent(new UsedEvent(`${picked.name} is on the sheet at ${at.join(" and ")}.`));
   }
+}
+
+/** What the figures of an answer are of. */
+function subjectOf({ system, at, with: other, options, draws }: Extract<Asked, { kind: "swap" }>): Subject {
+  return {
+    source: { kind: "swap", system, given: { at, with: other }, options: { ...options, draws } },
+    about: (of) => (of === "now" ? "As it is now." : `With ${other.name} at ${at.join(" and ")}.`),
+  };
 }
 
 declare global {

@@ -9,7 +9,7 @@ import {
 } from "@thirstline/study";
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import { ownFigure } from "../working/figureButton.js";
+import { figureCell } from "../working/figureButton.js";
 import { whyStyles } from "../working/whyStyles.js";
 
 /** The figures behind the sentence: vacuum, feed pressure, ceiling, what is in hand, what the fuel is like. */
@@ -47,7 +47,7 @@ export class AnswerFigures extends LitElement {
   }
 
   private row(name: string, figure: string, text: string, more = ""): TemplateResult {
-    return html`<div><dt>${name}</dt><dd>${/\d/.test(text) ? ownFigure(text, figure) : text}${more === "" ? nothing : html`<small>${more}</small>`}</dd></div>`;
+    return html`<div><dt>${name}</dt><dd>${figureCell(text, { figure, asked: {} })}${more === "" ? nothing : html`<small>${more}</small>`}</dd></div>`;
   }
 
   private limits(): string {

@@ -1,7 +1,6 @@
 import { quantity, type UnitSystem, unitOf } from "@thirstline/study";
-import { html } from "lit";
 import type { Columns } from "../chart/Columns.js";
-import type { Reading } from "../chart/Reading.js";
+import { type Reading, readingBetween } from "../chart/Reading.js";
 import type { MapPoint } from "./MapPoint.js";
 
 /** What the map reads at a temperature: the demands at which no room for soil is left, and at which it starves. */
@@ -15,8 +14,6 @@ export function mapReadings(
     return Number.isFinite(value) ? shown(text, figure) : text;
   };
   const [least, most] = [flow(low, "ceiling at change, low end"), flow(high, "ceiling at change, high end")];
-  const plain = typeof least === "string" && typeof most === "string";
-  const band = plain ? `${least} to ${most}` : html`${least} to ${most}`;
   const isOne = quantity(low, "flow", units) === quantity(high, "flow", units);
   return [
     { look: null, label: "temperature", value: shown(quantity(temperature, "temperature", units), "temperature") },
@@ -25,7 +22,7 @@ export function mapReadings(
       label: "room for soil up to",
       value: flow(clean, clean < low ? "ceiling clean, low end" : "ceiling at change, low end"),
     },
-    { look: null, label: "starves above", value: isOne ? least : band },
+    { look: null, label: "starves above", value: isOne ? least : readingBetween(least, most) },
   ];
 }
 

@@ -17,3 +17,8 @@ export function figureButton(text: string, leaf: Leaf, subject: Subject | null =
 export function ownFigure(text: string, figure: string, subject: Subject | null = null): TemplateResult {
   return figureButton(text, { figure, asked: {} }, subject);
 }
+
+/** A cell of a table, live where there is a figure in it: not where it is empty or says in words that there is none. */
+export function figureCell(text: string, leaf: Leaf, subject: Subject | null = null): string | TemplateResult {
+  return /\d/.test(text) ? figureButton(text, leaf, subject) : text;
+}

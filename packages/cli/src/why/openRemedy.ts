@@ -1,4 +1,4 @@
-import { plain, remediesWords, remedy } from "@thirstline/study";
+import { plain, remediesWords, remedy, remedyNamed } from "@thirstline/study";
 import { remedyChoice } from "@thirstline/study/working";
 import { answerAll } from "../commands/answerAll.js";
 import { choosing } from "../commands/choosing.js";
@@ -15,10 +15,8 @@ export const openRemedy: Open = async (request, io, out, err) => {
   const [one] = answers?.answered ?? [];
   if (answers === null || one === undefined) return null;
   const { query } = answers;
-  const { single, pairs } = one.answer;
-  const aboutOf = (of: string): string | null => {
-    const [list, at] = of.split(" ");
-    const result = list === "single" ? single[Number(at)] : list === "pairs" ? pairs[Number(at)] : undefined;
+  const aboutOf = (of: string): string => {
+    const result = remedyNamed(one.answer, of);
     return result ? plain(remediesWords(result.changes, query.units)) : "as it is";
   };
   const choice = () => remedyChoice(one.system, one.answer, options);

@@ -1,4 +1,4 @@
-import { quantity, type SizeAnswer, stagesText } from "@thirstline/study";
+import { quantity, type SizeAnswer, sizeNamed, stagesText } from "@thirstline/study";
 import { sizeChoice } from "@thirstline/study/working";
 import type { Query } from "../args/Query.js";
 import { choosing } from "../commands/choosing.js";
@@ -31,11 +31,9 @@ export const openSize: Open = async (request, io, out, err) => {
   return { query, file: one.file, title: one.system.name, subjects: () => choiceSubjects(choice(), look) };
 };
 
-function aboutOf(of: string, { arrangements, failed, nearest }: SizeAnswer, { units }: Query): string | null {
-  const [kind, at] = of.split(" ");
-  const found =
-    kind === "arrangement" ? arrangements[Number(at)] : kind === "failed" ? failed[Number(at)]?.example : nearest;
-  if (!found || kind === "search") return null;
+function aboutOf(of: string, answer: SizeAnswer, { units }: Query): string | null {
+  const found = sizeNamed(answer, of);
+  if (found === null) return null;
   const bore = found.bore === null ? "" : ` with ${quantity(found.bore, "bore", units)} lines`;
   return `${stagesText(found.stages)}${bore}`;
 }

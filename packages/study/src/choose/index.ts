@@ -12,7 +12,9 @@ export { fittedFrom } from "./fittedFrom.js";
 export { hoseBores } from "./hoseBores.js";
 export { type Remedy, type RemedyAnswer, type RemedyKind, type RemedyResult, remedyKinds } from "./RemedyAnswer.js";
 export { type RemedyOptions, remedy } from "./remedy.js";
+export { remedyNamed } from "./remedyNamed.js";
 export type { SwapAnswer, SwapReason, SwapSide, SwapVerdict, Weight, YearlyCost } from "./SwapAnswer.js";
+export { sizeNamed } from "./sizeNamed.js";
 export { arrangedSystem } from "./sizing/arrangedSystem.js";
 export { type ArrangementFigures, arrangementFigures } from "./sizing/arrangementFigures.js";
 export type {

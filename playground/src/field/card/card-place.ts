@@ -9,7 +9,6 @@ import { fileNameOf, saveFile } from "../../model/saveFile.js";
 import type { Subject } from "../../working/Question.js";
 import { FieldController } from "../FieldController.js";
 import { fieldStyles } from "../fieldStyles.js";
-import type { Asked } from "../messages.js";
 import "./job-card.js";
 
 /** What the figures of a card are of, by the names that workings have. */
@@ -43,13 +42,12 @@ export class CardPlace extends LitElement {
   @state() private answer: CardAnswer | null = null;
   /** What the figures of the card are of. */
   private subject: Subject | null = null;
-  private asked: Extract<Asked, { kind: "card" }> | null = null;
-  private readonly work = new FieldController(this, (told) => {
-    if (told.kind !== "card" || this.asked === null) return;
+  private readonly work = new FieldController(this, (told, asked) => {
+    if (told.kind !== "card" || asked.kind !== "card") return;
     const { answer } = told;
     this.answer = answer;
     this.subject = {
-      source: { ...this.asked, answer },
+      source: { ...asked, answer },
       about: (of) => `The job card: ${states[of] ?? states.fitted}.`,
     };
   });
@@ -126,8 +124,7 @@ export class CardPlace extends LitElement {
       ...(this.allows ? { prefill: "manual-allows" } : {}),
       ...(this.primer === null ? {} : { primer: this.primer }),
     };
-    this.asked = { kind: "card", system: this.system, options };
-    this.work.ask(this.asked);
+    this.work.ask({ kind: "card", system: this.system, options });
   }
 
   private save(): void {

@@ -1,11 +1,13 @@
 import {
   capitalWords,
   type FleetEntry,
+  fig,
   fleetCautionWords,
   fleetDueWords,
   fleetReasonWords,
   joined,
   namesWords,
+  say,
   type UnitSystem,
   type Words,
 } from "@thirstline/study";
@@ -29,14 +31,13 @@ export function entryWords(entry: FleetEntry, units: UnitSystem): Words {
 }
 
 function chanceWords(chance: number): Words {
-  const figure = "chance of a limit before it is due";
-  return ["Chance of a limit before: ", { figure, text: `${Math.round(100 * chance)} %` }, "."];
+  return say`Chance of a limit before: ${fig("chance of a limit before it is due", `${Math.round(100 * chance)} %`)}.`;
 }
 
 /** How many days off a day is, in words. */
 export function daysWords(days: number): Words {
-  const figure = "days until it is due";
-  if (days === 0) return [{ figure, text: "today" }];
-  const count = { figure, text: Math.abs(days) === 1 ? "1 day" : `${Math.abs(days)} days` };
-  return days < 0 ? [count, " ago"] : ["in ", count];
+  const live = (text: string) => fig("days until it is due", text);
+  if (days === 0) return [live("today")];
+  const count = live(Math.abs(days) === 1 ? "1 day" : `${Math.abs(days)} days`);
+  return days < 0 ? say`${count} ago` : say`in ${count}`;
 }

@@ -11,7 +11,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { saveFile } from "../../model/saveFile.js";
-import { figureButton } from "../../working/figureButton.js";
+import { figureCell } from "../../working/figureButton.js";
 import type { Subject } from "../../working/Question.js";
 import { whyStyles } from "../../working/whyStyles.js";
 import { fieldStyles } from "../fieldStyles.js";
@@ -79,7 +79,7 @@ export class FleetAhead extends LitElement {
       unknown === 0 ? nothing : html`<p class="quiet">Not counted: ${unknown} of which nothing can be said.</p>`;
     if (parts.length === 0) return html`<p class="lead">None is needed in them.</p>${left}`;
     const live = (text: string, figure: string, at: number) =>
-      /\d/.test(text) ? figureButton(text, { figure, of: `part ${at}`, asked: {} }, this.subject) : text;
+      figureCell(text, { figure, of: `part ${at}`, asked: {} }, this.subject);
     return html`<div class="scroll" tabindex="0" role="region" aria-label="Parts"><table>
       <thead><tr><th scope="col">part</th><th scope="col" class="number">need</th><th scope="col" class="number">on hand</th><th scope="col" class="number">short</th><th scope="col">first</th><th scope="col">order by</th></tr></thead>
       <tbody>${partRows(parts, on)

@@ -56,20 +56,20 @@ export class FleetPlace extends LitElement {
   @state() private conflict = false;
   @query("log-form") private form!: LogForm | null;
   private readonly yard = new YardController(this);
-  private readonly work = new FieldController(this, (told) => {
-    if (told.kind !== "fleet") return;
+  private readonly work = new FieldController(this, (told, asked) => {
+    if (told.kind !== "fleet" || asked.kind !== "fleet") return;
     const { answer, faults } = told;
-    this.found = { answer, faults, subject: subjectOf(answer, this.asked[0] ?? []) };
+    this.found = { answer, faults, subject: subjectOf(answer, asked.files) };
   });
   private readonly entering = new FieldController(this, (told) => {
     if (told.kind === "not entered") this.refused = told.why;
     else if (told.kind === "entry") void this.write(told.log, told.written);
   });
-  private asked: readonly [files?: readonly YardFile[], on?: string, within?: number] = [];
+  private asked: readonly unknown[] = [];
 
   protected override willUpdate(): void {
     const { files } = this.yard;
-    const asked = [files, this.on, this.within] as const;
+    const asked = [files, this.on, this.within];
     if (asked.every((one, at) => one === this.asked[at])) return;
     if (this.asked[0] !== files && this.asked[0] !== undefined && files.length === 0) this.found = null;
     this.asked = asked;

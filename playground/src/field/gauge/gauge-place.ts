@@ -10,7 +10,6 @@ import { fileNameOf, saveFile } from "../../model/saveFile.js";
 import type { Subject } from "../../working/Question.js";
 import { FieldController } from "../FieldController.js";
 import { fieldStyles } from "../fieldStyles.js";
-import type { Asked } from "../messages.js";
 import { troubleWords } from "../store/StoreTrouble.js";
 import type { Course } from "./Course.js";
 import "./gauge-answer.js";
@@ -46,14 +45,13 @@ export class GaugePlace extends LitElement {
   @state() private said = "";
   @query("reading-form") private form!: ReadingForm | null;
   private readonly kept = new ReadingsController(this);
-  private readonly work = new FieldController(this, (told) => {
-    if (told.kind !== "gauge" || this.sent === null) return;
+  private readonly work = new FieldController(this, (told, asked) => {
+    if (told.kind !== "gauge" || asked.kind !== "gauge") return;
     const { answer, courses } = told;
-    const subject = { source: { ...this.sent, answer }, about: aboutOf };
-    this.found = { answer, courses, of: this.asked?.readings ?? [], subject };
+    const subject = { source: { ...asked, answer }, about: aboutOf };
+    this.found = { answer, courses, of: asked.readings, subject };
   });
   /** What the worker was asked last. */
-  private sent: Extract<Asked, { kind: "gauge" }> | null = null;
   private asked: { readonly system: System; readonly readings: readonly GaugeReading[]; readonly put: unknown } | null =
     null;
 
@@ -132,10 +130,7 @@ export class GaugePlace extends LitElement {
     if (same) return;
     if (asked?.system.name !== this.system.name) this.found = null;
     if (readings.length === 0) this.found = null;
-    else {
-      this.sent = { kind: "gauge", system, readings };
-      this.work.ask(this.sent);
-    }
+    else this.work.ask({ kind: "gauge", system, readings });
   }
 
   private async onTyped({ reading }: HTMLElementEventMap["reading-typed"]): Promise<void> {

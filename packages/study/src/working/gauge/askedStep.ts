@@ -5,10 +5,9 @@ import type { Step } from "../Step.js";
 import { inWords, worked } from "../worked.js";
 import type { FitScene } from "./FitScene.js";
 import { fittedState } from "./fittedSteps.js";
+import { number } from "./number.js";
 import { timeStep } from "./readingSteps.js";
 import { tableStep } from "./tableSteps.js";
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** What a step at a reading would make of the vacuum, were there one: asked where the feed pressure fell; null for none. */
 export function askedStep(fit: FitScene, at: number): Step | null {

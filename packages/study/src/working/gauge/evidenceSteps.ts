@@ -5,9 +5,8 @@ import type { Check, Step } from "../Step.js";
 import { fromSource, inWords, worked } from "../worked.js";
 import type { FitScene } from "./FitScene.js";
 import { foundState, readingMisses } from "./fittedSteps.js";
+import { number } from "./number.js";
 import { countStep, priorWeight, scaleStep } from "./scatterSteps.js";
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** Akaike's weight of one law among all that were fitted. */
 export function weightStep(law: number, laws: SoilFit["laws"], sceneOf: (fitted: SoilFit["best"]) => FitScene): Step {

@@ -4,14 +4,13 @@ import type { Check, Step } from "../Step.js";
 import { fromSource, inWords, searched, worked } from "../worked.js";
 import type { FitScene } from "./FitScene.js";
 import { missStep } from "./missSteps.js";
+import { number } from "./number.js";
 import { StateSteps } from "./StateSteps.js";
 
 /** What a search of few moves may leave to win, in squared standard deviations: half a standard error of what is fitted. */
 const LEFT = 0.25;
 /** Slopes are taken over moves of what is fitted that are small against 1, since all of it is counted in deviations and logarithms. */
 const SIZE = 1e6;
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** A law's figures, what is fitted being shown with all that proves it. */
 export function fittedState(fit: FitScene): StateSteps {

@@ -7,6 +7,7 @@ import { sceneOf } from "../scene/Scene.js";
 import { demand } from "../supply/demand.js";
 import { fromSource, inWords, searched, worked } from "../worked.js";
 import type { GaugeGiven } from "./GaugeGiven.js";
+import { number } from "./number.js";
 import { toldWith } from "./toldWith.js";
 
 /** Limits as they are met while elements fill. */
@@ -15,8 +16,6 @@ export interface LimitsGiven {
   readonly map: LimitMap;
   readonly restrictions: LimitFacts["restrictions"];
 }
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** Resistance over clean of the element that goes first at which the first limit is met, at a demand over the file's. */
 export function metStep(limits: LimitsGiven, f: Step): Step | null {

@@ -9,12 +9,12 @@ import { sceneOf } from "../scene/Scene.js";
 import { asked, fromSource, inWords, worked } from "../worked.js";
 import { type FitScene, fitScene } from "./FitScene.js";
 import { foundState } from "./fittedSteps.js";
+import { number } from "./number.js";
 import { timeStep } from "./readingSteps.js";
 import { tableStep } from "./tableSteps.js";
 import { toldWith } from "./toldWith.js";
 
 const PRACTICE = "common practice, no source";
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 const share = (name: string, value: number) => ({ name, value, unit: "1", kind: "ratio" }) as const;
 
 /** How far a reading may be off: gauge, demand and temperature together, scaled to how readings scatter. */

@@ -7,14 +7,13 @@ import { feedPressure, vacuum } from "../supply/pressures.js";
 import { fromFile, inWords, worked } from "../worked.js";
 import type { FitScene } from "./FitScene.js";
 import { atLevel } from "./modelSteps.js";
+import { number } from "./number.js";
 import { notedIn } from "./readingSteps.js";
 import { sideRatios } from "./sideRatios.js";
 import { toldWith } from "./toldWith.js";
 
 /** How far down a table's figures are followed: each to the file's own values, or to what the model says and no further. */
 export type Depth = "whole" | "model";
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** What the model lets a gauge read at a reading, at a demand over the noted one and a resistance over clean. */
 export function tableStep(fit: FitScene, instant: Instant, f: Step, r: Step, depth: Depth): Step {

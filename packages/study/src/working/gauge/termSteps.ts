@@ -7,10 +7,9 @@ import { inWords, worked } from "../worked.js";
 import { evidenceCheck } from "./evidenceSteps.js";
 import type { FitScene } from "./FitScene.js";
 import { fittedState } from "./fittedSteps.js";
+import { number } from "./number.js";
 import { startStep, timeStep } from "./readingSteps.js";
 import { tableStep } from "./tableSteps.js";
-
-const number = (name: string, value: number) => ({ name, value, unit: "1", kind: "plain" }) as const;
 
 /** Size of something found besides soil, with why it is more than scatter. */
 export function sizeStep(fit: FitScene, side: SideFit, place: number): Step {
