@@ -15,6 +15,7 @@ interface Placed {
 export function carrySpreads(before: System, after: System): System {
   const { spreads } = before;
   if (spreads === undefined || before === after || after.spreads !== spreads) return after;
+  if (isWholeStill(before, after, spreads)) return after;
   const [old, now] = [placedParts(before), placedParts(after)];
   const carried = spreads.flatMap((spread, at) => {
     const group = spread.group ?? (spreads.some((one) => one.group === at) ? at : undefined);
@@ -26,6 +27,13 @@ export function carrySpreads(before: System, after: System): System {
   });
   const { spreads: _, ...rest } = after;
   return carried.length === 0 ? rest : { ...rest, spreads: grouped(inOrder(carried, after)) };
+}
+
+/** Whether no part and no figure with a spread is another; a slider's every step that moves neither asks this. */
+function isWholeStill(before: System, after: System, spreads: readonly SystemSpread[]): boolean {
+  const { tanks, suction, delivery } = before;
+  const sameParts = tanks === after.tanks && suction === after.suction && delivery === after.delivery;
+  return sameParts && spreads.every(({ path }) => valueAt(before, path) === valueAt(after, path));
 }
 
 interface Both {

@@ -33,8 +33,8 @@ interface Settled {
 export class BenchSheet extends LitElement {
   static override styles = [controlStyles, sheetStyles, whyStyles];
   @property({ attribute: false }) sheet!: Sheet;
-  /** The sheet's present answers; another value after every change. */
-  @property({ attribute: false }) answers!: Answers;
+  /** What is answered now, taken from the sheet as it changes: what gives the sheet its view may follow later. */
+  @state() private answers!: Answers;
   @property({ attribute: false }) units: UnitSystem = "metric";
   @property({ attribute: false }) examples: readonly Example[] = [];
   /** The part that is spoken of beside the sheet; null for none. */
@@ -45,6 +45,7 @@ export class BenchSheet extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.answers = this.sheet.answers;
     addEventListener("keydown", this.onKey);
     addEventListener("beforeprint", this.onPrint);
     addEventListener("afterprint", this.onPrint);
@@ -63,11 +64,7 @@ export class BenchSheet extends LitElement {
     // What was chosen may have moved or gone, unless the change was made here.
     if (changed.has("answers") && !this.ownChange) this.chosen = null;
     this.ownChange = false;
-    const { answers } = this;
-    if (changed.has("answers")) {
-      this.rest?.ask();
-      this.cautioned = cautionedParts(answers.point.cautions);
-    }
+    if (changed.has("answers")) this.rest?.ask();
     // While a slider is moved the sentence, the path and the curve come first.
     if (this.rest === null || changed.size !== 1 || !changed.has("answers")) this.settle();
   }
@@ -75,7 +72,9 @@ export class BenchSheet extends LitElement {
   /** Shows the rest of the sheet as it is answered now. */
   private settle(): void {
     const { answers, sheet } = this;
+    this.sliding = false;
     if (this.settled?.answers === answers) return;
+    this.cautioned = cautionedParts(answers.point.cautions);
     const ofParts = answers.point.cautions.filter((one) => typeof cautionPlace(one) === "object");
     this.settled = { answers, system: sheet.system, cautions: ofParts };
   }
@@ -92,10 +91,10 @@ export class BenchSheet extends LitElement {
         <p class=${`verdict ${point.verdict === "cannot say" ? "unknown" : point.verdict}`}>${verdictWord(point.verdict)}</p>
         <p class="sentence">${wordsHtml(sentence, this.live?.(point, units))}</p>
         ${assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
-        <place-controls .system=${system} .point=${point} .units=${units} .examples=${this.examples}
+        <place-controls .system=${this.settled.system} .point=${rest.point} .units=${units} .examples=${this.examples}
           .chosen=${this.chosen} .soil=${this.life?.answer ? this.life.soil : undefined}></place-controls>
         <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen} .marked=${this.marked} .tools=${this.pathTools}
-          .cautioned=${this.cautioned}></fuel-path>
+          .ahead=${this.sliding && rest !== this.answers} .cautioned=${this.cautioned}></fuel-path>
         <path-saves class="no-print" .name=${system.name} .point=${rest.point} .units=${units}></path-saves>
         ${refusal === "" ? nothing : html`<p class="refusal" role="alert">That cannot be: ${refusal}.</p>`}
         ${this.editor()}
@@ -122,6 +121,8 @@ export class BenchSheet extends LitElement {
   }
 
   private ownChange = false;
+  /** Whether the last change was a step of one that goes on, as a slider's is. */
+  private sliding = false;
   // What elements are given anew only when it is another: what is the same draws nothing.
   private cautioned: ReadonlySet<string> = new Set();
   private live: typeof import("../working/checkFigures.js").checkFigures | null = null;
@@ -131,11 +132,15 @@ export class BenchSheet extends LitElement {
   private rest: AfterFrame | null = null;
   /** How long the elements last; there once the rest has been fetched. */
   private life: LifeWork | null = null;
-  private readonly onChanged = (): void => this.requestUpdate();
+  private readonly onChanged = (): void => {
+    if (this.answers === this.sheet.answers) this.requestUpdate();
+    this.answers = this.sheet.answers;
+  };
 
   /** The page makes the change when the event gets there. */
-  private onEdit(): void {
+  private onEdit({ merge }: HTMLElementEventMap["sheet-edit"]): void {
     this.ownChange = true;
+    this.sliding = merge !== null;
   }
 
   private async choose(chosen: Chosen | null): Promise<void> {

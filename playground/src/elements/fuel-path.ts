@@ -1,13 +1,22 @@
 import type { System } from "@thirstline/spec/system";
 import { bandText, type CheckPoint, quantity, type UnitSystem } from "@thirstline/study";
-import { css, html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from "lit";
+import {
+  adoptStyles,
+  css,
+  html,
+  LitElement,
+  noChange,
+  nothing,
+  type PropertyValues,
+  svg,
+  type TemplateResult,
+} from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { ChooseEvent, EditEvent } from "../model/events.js";
 import { type Chosen, keyOf, type Place } from "../model/Place.js";
 import { WidthController } from "../model/WidthController.js";
 import type { Draggable } from "../path/Dragged.js";
 import { type Descent, descentOf } from "../path/descentOf.js";
-import { dragStyles } from "../path/dragStyles.js";
 import { drawDescent, type Frame } from "../path/drawDescent.js";
 import { drawPath } from "../path/drawPath.js";
 import type { DropSpot } from "../path/dropSpots.js";
@@ -29,7 +38,7 @@ const PAPER_WIDTH = 760;
  */
 @customElement("fuel-path")
 export class FuelPath extends LitElement {
-  static override styles = [pathStyles, dragStyles, css`:host { display: block; }`];
+  static override styles = [pathStyles, css`:host { display: block; }`];
   /** The system drawn. */
   @property({ attribute: false }) system!: System;
   /** The answer drawn, at one temperature. */
@@ -43,16 +52,23 @@ export class FuelPath extends LitElement {
   @property({ attribute: false }) cautioned: ReadonlySet<string> = new Set();
   /** Whether it is only to be looked at: no part can be pressed and none added. */
   @property({ type: Boolean }) still = false;
+  /** Whether only the descent follows a figure that moves; the same parts' figures come with the next drawing. */
+  @property({ type: Boolean }) ahead = false;
   /** What parts are added and dragged by; null until it is fetched. */
   @property({ attribute: false }) tools: typeof import("../path/pathTools.js") | null = null;
   private paper = false;
+  private eases = true;
   /** What is drawn now and where. */
   private shown: { readonly laid: Layout; readonly drawn: Sketch } | null = null;
   private drag: PartDrag | null = null;
   private readonly room = new WidthController(this);
 
-  protected override willUpdate(): void {
-    if (this.tools) this.drag ??= new this.tools.PartDrag(this);
+  protected override willUpdate(changed: PropertyValues): void {
+    // A step of a slider is small and the next one soon there: what eases would lag behind the hand.
+    if (changed.has("point")) this.eases = !this.ahead;
+    if (this.tools === null || this.drag !== null) return;
+    this.drag = new this.tools.PartDrag(this);
+    adoptStyles(this.renderRoot as ShadowRoot, [...FuelPath.elementStyles, this.tools.toolStyles]);
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -72,16 +88,17 @@ export class FuelPath extends LitElement {
     const width = this.paper ? PAPER_WIDTH : this.room.width;
     const laid = layout(stations, width - 66, this.paper);
     const drawn = sketch(laid, width, this.paper);
+    const only = this.ahead && this.shown !== null && placesOf(this.shown.laid) === placesOf(laid);
     this.shown = { laid, drawn };
     const dragged = this.drag?.now ?? null;
     return html`<div class=${dragged === null ? "sheet" : "sheet dragging"} .style=${`height:${drawn.height}px`} @pointerdown=${this.onPress} @click=${this.onClick}>
-      <svg width=${width} height=${drawn.height} role="img" aria-label=${this.inWords(laid)}>
+      <svg class=${this.eases ? "eases" : ""} width=${width} height=${drawn.height} role="img" aria-label=${only ? noChange : this.inWords(laid)}>
         ${this.descent(laid, drawn)}
-        <g transform="translate(${drawn.path.x} ${drawn.path.y})">${drawPath(laid, (tank) => this.level(tank))}</g>
+        <g transform="translate(${drawn.path.x} ${drawn.path.y})">${only ? noChange : drawPath(laid, (tank) => this.level(tank))}</g>
       </svg>
-      ${this.still ? nothing : this.tools?.drawGaps(laid, drawn, this.chosen)}
+      ${only ? noChange : this.still ? nothing : this.tools?.drawGaps(laid, drawn, this.chosen)}
       <ul class=${laid.upright ? "names upright" : "names"}>
-        ${laid.laid.map((one) => this.names(one, laid, drawn))}
+        ${only ? noChange : laid.laid.map((one) => this.names(one, laid, drawn))}
       </ul>
       ${this.tools?.drawDrag(dragged, laid.upright)}
     </div>`;
@@ -242,6 +259,13 @@ export class FuelPath extends LitElement {
     const names = laid.map(({ station }) => station.item.name).join(", ");
     return `The path of the fuel: ${names}. Under it the absolute pressure behind each part; the figures stand in the table of parts.`;
   }
+}
+
+/** Tells layouts apart by their stations and where they stand. */
+function placesOf({ laid, upright }: Layout): string {
+  return laid
+    .map(({ station, from, lanes }) => [station.item.name, from, upright, ...lanes.map(({ length }) => length)])
+    .join();
 }
 
 function countOf({ shape }: Item): string {

@@ -6,6 +6,7 @@ import { openedWords } from "../file/openedWords.js";
 import { keepUnits, unitsKept } from "../file/unitsKept.js";
 import { pageStyles } from "../look/pageStyles.js";
 import { controlStyles } from "../look/sheetStyles.js";
+import type { AfterFrame } from "../model/AfterFrame.js";
 import type { Example } from "../model/Example.js";
 import { Sheet } from "../model/Sheet.js";
 import { fileNameOf } from "../model/saveFile.js";
@@ -35,6 +36,7 @@ export class ThirstlinePage extends LitElement {
   /** Whether what opens and saves files has been fetched. */
   @state() private complete = false;
   private sheet!: Sheet;
+  private behind: AfterFrame | null = null;
   private keeping = 0;
   private keeps = true;
   /** Shows workings beside the page; fetched when the first figure is opened. */
@@ -80,7 +82,8 @@ export class ThirstlinePage extends LitElement {
 
   protected override async firstUpdated(): Promise<void> {
     await whenPainted();
-    await import("./file-desk.js");
+    const [{ AfterFrame }] = await Promise.all([import("../model/AfterFrame.js"), import("./file-desk.js")]);
+    this.behind = new AfterFrame(this, () => this.requestUpdate());
     this.complete = true;
   }
 
@@ -99,7 +102,9 @@ export class ThirstlinePage extends LitElement {
       this.sheet = new Sheet(first.system);
     }
     this.sheet.addEventListener("changed", () => {
-      this.requestUpdate();
+      // A view that shows the sheet follows it itself, and first.
+      if (this.behind) this.behind.ask();
+      else this.requestUpdate();
       // One that waits is not put off: to do that at every step of a slider would cost more than to keep now and then.
       this.keeping ||= window.setTimeout(() => {
         this.keeping = 0;

@@ -15,6 +15,7 @@ export const pathStyles = css`
   .wrong { fill: none; stroke: var(--limit); stroke-width: 3; stroke-linecap: round; }
   .level { fill: var(--wash); }
   .surface { stroke: var(--fuel); stroke-width: 2; }
+  .grip { fill: none; pointer-events: all; cursor: grab; }
   .guide { stroke: var(--rule); stroke-width: 1; stroke-dasharray: 1 5; }
   .tick { stroke: var(--edge); stroke-width: 1; }
   .tick-text, .level-text, .note { font: 13px var(--face); fill: var(--soft); font-variant-numeric: tabular-nums; }
@@ -31,24 +32,15 @@ export const pathStyles = css`
   .descent.soiled { stroke-width: 2.5; stroke-dasharray: 9 5; }
   .branch.soiled { stroke-dasharray: 6 4; }
   .end-name { font: 600 13px var(--face); fill: var(--ink); paint-order: stroke; stroke: var(--paper); stroke-width: 4; stroke-linejoin: round; }
-  .descent, .branch, .wash, .starved { transition: d 120ms ease-out; }
-  @media (prefers-reduced-motion: reduce) {
-    .descent, .branch, .wash, .starved { transition: none; }
+  @media (prefers-reduced-motion: no-preference) {
+    .eases :is(.descent, .branch, .wash, .starved) { transition: d 120ms ease-out; }
   }
   @media (forced-colors: active) {
     .fuel { stroke: Highlight; }
     .across.limit, .across.clean-limit, .across.vapour, .wrong { stroke: LinkText; }
     .level-text.limit, .level-text.clean-limit, .level-text.vapour { fill: LinkText; }
   }
-  .gap { position: absolute; transform: translate(-50%, -50%); width: 24px; height: 24px; padding: 0; border: 0; background: none; cursor: pointer; border-radius: 50%; }
-  .gap::before { content: ""; position: absolute; inset: 0; margin: auto; width: 14px; height: 14px; box-sizing: border-box; border-radius: 50%; background: var(--raised); border: 1.5px solid var(--edge); transition: 100ms; transition-property: width, height; }
-  .gap::after { content: ""; position: absolute; inset: 0; margin: auto; width: 8px; height: 8px; background: linear-gradient(var(--soft), var(--soft)) center / 8px 1.5px no-repeat, linear-gradient(var(--soft), var(--soft)) center / 1.5px 8px no-repeat; }
-  .gap:hover::before, .gap:focus-visible::before, .gap[aria-pressed="true"]::before { width: 24px; height: 24px; border-color: var(--ink); background: var(--wash); }
-  @media (forced-colors: active) { .gap::after { background-image: linear-gradient(ButtonText, ButtonText), linear-gradient(ButtonText, ButtonText); forced-color-adjust: none; } }
-  .gap:focus-visible { outline: 3px solid var(--cold); outline-offset: 2px; }
-  @media (pointer: coarse) { .gap { width: 44px; height: 34px; } .gap::before { width: 18px; height: 18px; } }
-  @media (prefers-reduced-motion: reduce) { .gap::before { transition: none; } }
-  @media print { .gap { display: none; } .name { min-height: 0 !important; padding: 0 2px; } .tick-text, .level-text, .note, .end-name { font-size: 10.5px; } }
+  @media print { .name { min-height: 0 !important; padding: 0 2px; } .tick-text, .level-text, .note, .end-name { font-size: 10.5px; } }
   .names { list-style: none; margin: 0; padding: 0; }
   .names li { position: absolute; transform: translateX(-50%); display: flex; flex-direction: column; align-items: center; }
   .names.upright li { transform: none; justify-content: center; align-items: stretch; }

@@ -10,6 +10,7 @@ import type { Sketch } from "./sketch.js";
 export { drawDrag } from "./drawDrag.js";
 export { drawGaps } from "./drawGaps.js";
 export { PartDrag } from "./PartDrag.js";
+export { toolStyles } from "./toolStyles.js";
 
 /** Where a part may go, and where on the drawing that is. */
 export function spotsFor(system: System, place: Place, laid: Layout, drawn: Sketch): readonly DropSpot[] {

@@ -12,7 +12,7 @@ export const sheetView: View = {
   label: "The sheet",
   load: async () => undefined,
   show: ({ sheet, units, examples, marked }) =>
-    html`<bench-sheet .sheet=${sheet} .answers=${sheet.answers} .units=${units} .examples=${examples} .marked=${marked}></bench-sheet>`,
+    html`<bench-sheet .sheet=${sheet} .units=${units} .examples=${examples} .marked=${marked}></bench-sheet>`,
 };
 
 /** Every view, in the order of the row that leads to them; all but the first are fetched when first opened. */
