@@ -1,6 +1,8 @@
 import type { Fault } from "@thirstline/spec";
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
+import { FileDrop } from "../file/FileDrop.js";
+import { tableIn } from "../file/tableIn.js";
 import "../elements/file-faults.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Catalogue } from "./Catalogue.js";
@@ -54,16 +56,19 @@ export class CatalogueDesk extends LitElement {
     if (told.kind === "read") void this.take(told.result);
   });
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    // Before the page's own desk, which opens systems.
-    addEventListener("drop", this.onDrop, { capture: true });
-    void this.bringBack();
+  constructor() {
+    super();
+    // A table let go anywhere on the view is a catalogue, and so is anything let go on this desk; other files are systems.
+    new FileDrop(this, (event) => {
+      const file = event.composedPath().includes(this) ? event.dataTransfer?.files[0] : tableIn(event);
+      if (file) void this.readFile(file);
+      return Boolean(file);
+    });
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener("drop", this.onDrop, { capture: true });
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.bringBack();
   }
 
   override render() {
@@ -140,14 +145,6 @@ export class CatalogueDesk extends LitElement {
     void this.readFile(this.chooser.files?.[0]);
     this.chooser.value = ""; // the same file, put right, can be chosen again
   }
-
-  /** A table let go anywhere on the view is a catalogue, and so is anything let go on this desk; other files are systems. */
-  private readonly onDrop = (event: DragEvent): void => {
-    const [file] = event.dataTransfer?.files ?? [];
-    if (!file || !(/\.(csv|tsv|txt)$/i.test(file.name) || event.composedPath().includes(this))) return;
-    event.preventDefault();
-    void this.readFile(file);
-  };
 }
 
 declare global {

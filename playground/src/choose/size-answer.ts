@@ -1,5 +1,6 @@
 import type { System } from "@thirstline/spec/system";
 import {
+  capital,
   quantity,
   type SizeAnswer,
   sizeFailureText,
@@ -25,7 +26,7 @@ import "./size-table.js";
 import { sizeCsv } from "./sizeCsv.js";
 import { unbroken } from "./unbroken.js";
 
-const chips = { yes: "", no: "no", "cannot say": "unknown" } as const;
+const looks = { yes: "", no: "bad", "cannot say": "unknown" } as const;
 
 /**
  * What a search found: the sentence, cost against vacuum, the list, and what the others fail by.
@@ -63,8 +64,9 @@ export class SizeAnswerElement extends LitElement {
     const { answer, units, subject } = this;
     const shown = choiceFigures(subject);
     const rows = rowsOf(answer, this.figures);
-    const chip = answer.verdict === "yes" ? `${answer.passing.toLocaleString("en")} meet every limit` : answer.verdict;
-    return html`<p class=${`chip ${chips[answer.verdict]}`}>${chip}</p>
+    const word =
+      answer.verdict === "yes" ? `${answer.passing.toLocaleString("en")} meet every limit` : capital(answer.verdict);
+    return html`<p class=${`verdict ${looks[answer.verdict]}`}>${word}</p>
       <p class="sentence" role="status">${wordsHtml(unbroken(sizeSentence(answer, units)), shown)}</p>
       ${answer.reasons.length === 0 ? nothing : html`<ul class="why">${answer.reasons.map((reason) => html`<li>${wordsHtml(sizeReasonWords(reason, units), shown)}</li>`)}</ul>`}
       ${rows.length === 0 ? nothing : this.list(rows)}

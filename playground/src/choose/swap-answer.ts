@@ -22,11 +22,11 @@ import "./pair-chart.js";
 import { reasonFigures } from "./reasonFigures.js";
 import { unbroken } from "./unbroken.js";
 
-const chips: Readonly<Record<SwapVerdict, readonly [words: string, look: string]>> = {
-  yes: ["yes", ""],
-  "with care": ["with care", "care"],
-  no: ["no", "no"],
-  "cannot say": ["cannot say", "unknown"],
+const words: Readonly<Record<SwapVerdict, readonly [words: string, look: string]>> = {
+  yes: ["Yes", ""],
+  "with care": ["With care", "care"],
+  no: ["No", "bad"],
+  "cannot say": ["Cannot say", "unknown"],
 };
 
 /** What stands before a reason of each weight. */
@@ -73,9 +73,9 @@ export class SwapAnswerElement extends LitElement {
 
   override render() {
     const { answer, units, subject } = this;
-    const [words, look] = chips[answer.verdict];
+    const [word, look] = words[answer.verdict];
     const rows = swapRows(answer, units).filter(({ name }) => name !== "element");
-    return html`<p class=${`chip ${look}`}>${words}</p>
+    return html`<p class=${`verdict ${look}`}>${word}</p>
       <p class="sentence" role="status">${wordsHtml(unbroken(swapSentence(answer, units)), choiceFigures(subject))}</p>
       <ul aria-label="Why">${answer.reasons.map(
         (reason) =>

@@ -1,6 +1,6 @@
 import type { Fault } from "@thirstline/spec";
 import type { System } from "@thirstline/spec/system";
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
 import { notesIn } from "../file/assumedNotes.js";
 import { fileOf } from "../file/fileOf.js";
@@ -9,6 +9,8 @@ import { isUnchanged, losesComments, type Opened, remember, remembered } from ".
 import { openedExample } from "../file/openedExample.js";
 import { openedWords } from "../file/openedWords.js";
 import { PlainFault } from "../file/PlainFault.js";
+import { PrintEvent } from "../file/PrintEvent.js";
+import { deskStyles } from "../look/deskStyles.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Example } from "../model/Example.js";
 import { OpenEvent } from "../model/events.js";
@@ -25,22 +27,7 @@ const TOO_LARGE = 1024 * 1024;
  */
 @customElement("file-desk")
 export class FileDesk extends LitElement {
-  static override styles = [
-    controlStyles,
-    css`
-    :host { display: block; }
-    .buttons { display: flex; flex-wrap: wrap; gap: 8px; }
-    .button { display: inline-flex; align-items: center; box-sizing: border-box; position: relative; }
-    .button input { position: absolute; inset: 0; opacity: 0; width: 100%; cursor: pointer; font-size: 0; }
-    .button:focus-within { outline: 3px solid var(--cold); outline-offset: 1px; }
-    .said { margin-top: 8px; max-width: 70ch; }
-    .link { font: 0.86rem var(--mono); width: 100%; max-width: 46rem; min-height: 44px; box-sizing: border-box; border: 1px solid var(--edge);
-      border-radius: 4px; background: var(--raised); color: var(--ink); padding: 0 10px; margin-top: 8px; }
-    .drop { position: fixed; inset: 12px; z-index: 9; border: 4px dashed var(--fuel); border-radius: 12px; background: var(--paper); opacity: 0.94;
-      display: grid; place-items: center; font-size: 1.6rem; pointer-events: none; }
-    @media print { .buttons, .said, .drop { display: none; } }
-  `,
-  ];
+  static override styles = [controlStyles, deskStyles];
   @property({ attribute: false }) system!: System;
   /** Demonstration systems, whose own files are given back as a reader's are. */
   @property({ attribute: false }) examples: readonly Example[] = [];
@@ -142,7 +129,7 @@ export class FileDesk extends LitElement {
 
   private async copyLink(): Promise<void> {
     try {
-      this.link = new URL(await fragmentOf(await fileOf(this.system)), location.href).href;
+      this.link = await linkOf(this.system);
     } catch (error) {
       this.said = sayOf(error);
       return;
@@ -162,7 +149,7 @@ export class FileDesk extends LitElement {
 
   private async linkOrNone(): Promise<string> {
     try {
-      return new URL(await fragmentOf(await fileOf(this.system)), location.href).href;
+      return await linkOf(this.system);
     } catch {
       return ""; // too large for a link: the file's name has to do
     }
@@ -204,14 +191,9 @@ export class FileDesk extends LitElement {
   };
 }
 
-/** Asks the sheet to print itself with a link, or none, on it. */
-class PrintEvent extends Event {
-  readonly link: string;
-
-  constructor(link: string) {
-    super("sheet-print", { bubbles: true, composed: true });
-    this.link = link;
-  }
+/** The address of this page with a system in it. */
+async function linkOf(system: System): Promise<string> {
+  return new URL(await fragmentOf(await fileOf(system)), location.href).href;
 }
 
 /** A file's text to the last byte: a mark of its encoding at the start stays. */
@@ -226,8 +208,5 @@ function sayOf(error: unknown): string {
 declare global {
   interface HTMLElementTagNameMap {
     "file-desk": FileDesk;
-  }
-  interface HTMLElementEventMap {
-    "sheet-print": PrintEvent;
   }
 }

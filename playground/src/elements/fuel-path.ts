@@ -1,27 +1,16 @@
 import type { System } from "@thirstline/spec/system";
-import { bandText, type CheckPoint, quantity, type UnitSystem } from "@thirstline/study";
-import {
-  adoptStyles,
-  css,
-  html,
-  LitElement,
-  noChange,
-  nothing,
-  type PropertyValues,
-  svg,
-  type TemplateResult,
-} from "lit";
+import type { CheckPoint, UnitSystem } from "@thirstline/study";
+import { adoptStyles, css, html, LitElement, noChange, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { ChooseEvent, EditEvent } from "../model/events.js";
 import { type Chosen, keyOf, type Place } from "../model/Place.js";
 import { WidthController } from "../model/WidthController.js";
 import type { Draggable } from "../path/Dragged.js";
-import { type Descent, descentOf } from "../path/descentOf.js";
-import { drawDescent, type Frame } from "../path/drawDescent.js";
+import { drawNames } from "../path/drawNames.js";
+import { drawPanes } from "../path/drawPanes.js";
 import { drawPath } from "../path/drawPath.js";
 import type { DropSpot } from "../path/dropSpots.js";
-import { type Laid, type Layout, layout, withStations } from "../path/layout.js";
-import { deliveryLevels, suctionLevels } from "../path/levelsOf.js";
+import { type Layout, layout } from "../path/layout.js";
 import type { PartDrag } from "../path/PartDrag.js";
 import { pathStyles } from "../path/pathStyles.js";
 import type { Item } from "../path/Station.js";
@@ -93,12 +82,12 @@ export class FuelPath extends LitElement {
     const dragged = this.drag?.now ?? null;
     return html`<div class=${dragged === null ? "sheet" : "sheet dragging"} .style=${`height:${drawn.height}px`} @pointerdown=${this.onPress} @click=${this.onClick}>
       <svg class=${this.eases ? "eases" : ""} width=${width} height=${drawn.height} role="img" aria-label=${only ? noChange : this.inWords(laid)}>
-        ${this.descent(laid, drawn)}
+        ${drawPanes(laid, drawn, this)}
         <g transform="translate(${drawn.path.x} ${drawn.path.y})">${only ? noChange : drawPath(laid, (tank) => this.level(tank))}</g>
       </svg>
       ${only ? noChange : this.still ? nothing : this.tools?.drawGaps(laid, drawn, this.chosen)}
       <ul class=${laid.upright ? "names upright" : "names"}>
-        ${only ? noChange : laid.laid.map((one) => this.names(one, laid, drawn))}
+        ${only ? noChange : drawNames(laid, drawn, this)}
       </ul>
       ${this.tools?.drawDrag(dragged, laid.upright)}
     </div>`;
@@ -109,70 +98,6 @@ export class FuelPath extends LitElement {
     this.paper = paper;
     this.requestUpdate();
     this.performUpdate();
-  }
-
-  private descent(laid: Layout, drawn: Sketch): TemplateResult {
-    const { system, point, units } = this;
-    const descent = descentOf(laid, point);
-    const now = this.asItIs(laid);
-    const shown = { units, pump: system.pump.kind };
-    const suction = suctionLevels(descent, now, point, shown);
-    const delivery = deliveryLevels(descent, now, point, shown);
-    const frame = (from: number, to: number, id: string): Frame => ({
-      upright: laid.upright,
-      from: from + drawn.descent.along,
-      to: to + drawn.descent.along,
-      low: drawn.descent.low,
-      high: drawn.descent.high,
-      units,
-      id,
-    });
-    const moved = (pane: typeof descent.suction) => ({
-      ...pane,
-      main: pane.main.map(([along, pressure]) => [along + drawn.descent.along, pressure] as const),
-      branches: pane.branches.map((falls) =>
-        falls.map(([along, pressure]) => [along + drawn.descent.along, pressure] as const),
-      ),
-    });
-    const first = frame(descent.suction.from, descent.suction.to, "under-suction");
-    return svg`
-      ${laid.upright ? nothing : laid.laid.map(({ middle }) => svg`<path class="guide" d="M${middle + drawn.path.x} ${drawn.guides.from}V${drawn.guides.to}" />`)}
-      ${drawDescent(moved(descent.suction), suction, first, now && moved(now.suction))}
-      ${suction.note === "" ? nothing : this.note(suction.note, first)}
-      ${descent.delivery && delivery ? drawDescent(moved(descent.delivery), delivery, frame(descent.delivery.from, descent.delivery.to, "under-delivery"), now?.delivery ? moved(now.delivery) : null) : nothing}`;
-  }
-
-  /** The descent with the soil that is stated, on the same places; null where none is. */
-  private asItIs({ laid, ...layout }: Layout): Descent | null {
-    const { system, point } = this;
-    if (point.asTheyAre === null) return null;
-    const soiled = { ...point, ...point.asTheyAre };
-    const stations = stationsOf(system, soiled);
-    return descentOf({ ...layout, laid: withStations(laid, stations) }, soiled);
-  }
-
-  private note(text: string, { upright, to, low }: Frame): TemplateResult | typeof nothing {
-    return upright ? nothing : svg`<text class="note" x=${to} y=${low + 16} text-anchor="end">${text}</text>`;
-  }
-
-  private names({ station, from, to, middle, lanes }: Laid, { upright }: Layout, drawn: Sketch): TemplateResult {
-    const box = upright
-      ? `top:${from + drawn.path.y}px;height:${to - from}px;left:${drawn.names.left}px;width:${drawn.names.width}px`
-      : `left:${middle + drawn.path.x}px;width:${to - from - 6}px;top:${drawn.names.top}px`;
-    const banked = station.branches.length > 0;
-    const most = Math.max(...lanes.map((lane) => lane.length));
-    // Across the page a branch is a row of names; down it they stand under one another.
-    const columns = upright ? "none" : `repeat(${most}, minmax(0, 1fr))`;
-    const rows = lanes.map((lane) => Array.from({ length: upright ? lane.length : most }, (_, at) => lane[at]?.item));
-    return html`<li .style=${box}>
-      ${this.nameButton(station.item, banked)}
-      ${
-        banked
-          ? html`<div class="inside" .style=${`grid-template-columns:${columns}`}>
-          ${rows.flat().map((item) => (item ? this.nameButton(item, false, true) : html`<span></span>`))}</div>`
-          : nothing
-      }
-    </li>`;
   }
 
   spotsFor(place: Place): readonly DropSpot[] {
@@ -220,36 +145,6 @@ export class FuelPath extends LitElement {
     this.renderRoot.querySelector<HTMLElement>(`button[data-key="${CSS.escape(key)}"]`)?.focus();
   }
 
-  private nameButton(item: Item, isBank: boolean, inner = false): TemplateResult {
-    const key = keyOf(item.chosen);
-    const on = this.chosen !== null && keyOf(this.chosen) === key;
-    const warned = this.cautioned.has(item.name);
-    if (isBank && item.shape.kind === "tank") return html`<span class="name">${item.name} ${this.cost(item)}</span>`;
-    if (this.still) {
-      const cost = inner ? nothing : this.cost(item);
-      return html`<span class=${inner ? "name inner" : "name"}><span>${item.name}${countOf(item)}</span> ${cost}</span>`;
-    }
-    return html`<button type="button" class=${inner ? "name inner" : "name"} data-key=${key} aria-pressed=${on ? "true" : "false"}
-        @click=${() => this.dispatchEvent(new ChooseEvent(on ? null : item.chosen))}>
-      <span>${item.name}${countOf(item)}${warned ? html`\u00a0<b class="mark" title="see the cautions" aria-label="with a caution">!</b>` : nothing}</span>
-      ${inner ? nothing : this.cost(item)}
-    </button>`;
-  }
-
-  private cost({ row, shape }: Item): TemplateResult | typeof nothing {
-    if (shape.kind === "pump") return html`<i>${this.pumped()}</i>`;
-    if (row === null)
-      return shape.kind === "engine" ? html`<i>${quantity(this.point.demand.total, "flow", this.units)}</i>` : nothing;
-    if (row.drop === null) return html`<i>nothing flows</i>`;
-    const size = quantity(Math.abs(row.drop), "pressure", this.units);
-    const sign = Number.parseFloat(size) === 0 ? "" : row.drop < 0 ? "+" : "−";
-    return html`<i class=${row.share >= 0.3 ? "big" : ""}>${sign}${size}</i>`;
-  }
-
-  private pumped(): string {
-    return `${bandText(this.point.vacuum, "vacuum", this.units)} of vacuum`;
-  }
-
   private level(tank: number): number {
     const one = this.system.tanks[tank];
     return one === undefined || one.fullDepth === 0 ? 0.3 : 0.25 + 0.6 * (one.lowDepth / one.fullDepth);
@@ -266,10 +161,6 @@ function placesOf({ laid, upright }: Layout): string {
   return laid
     .map(({ station, from, lanes }) => [station.item.name, from, upright, ...lanes.map(({ length }) => length)])
     .join();
-}
-
-function countOf({ shape }: Item): string {
-  return shape.kind === "part" && shape.part.part === "fitting" && shape.part.count > 1 ? ` ×${shape.part.count}` : "";
 }
 
 declare global {

@@ -6,9 +6,6 @@ export const fieldStyles = css`
   .lead { color: var(--soft); max-width: 62ch; margin-bottom: 12px; }
   .lead b { color: var(--ink); }
   .sentence .figure { font-weight: 720; white-space: nowrap; }
-  .verdict { display: inline-block; font-size: 0.86rem; font-weight: 700; letter-spacing: 0.04em; padding: 2px 10px; border: 2px solid currentColor; border-radius: 4px; }
-  .verdict.bad { color: var(--limit); }
-  .verdict.care { border-style: dotted; }
   .trouble { border-left: 4px double var(--limit); padding: 2px 0 2px 12px; margin: 12px 0; max-width: 62em; }
   .file { display: inline-flex; align-items: center; box-sizing: border-box; position: relative; }
   .file input { position: absolute; inset: 0; opacity: 0; width: 100%; height: 100%; cursor: pointer; font-size: 0; padding: 0; }

@@ -1,8 +1,6 @@
 import type { SystemAbsorber, SystemCapacityTest, SystemFilter, SystemMedium } from "@thirstline/spec/system";
 import type { Pen } from "./Pen.js";
-import type { Written } from "./yaml.js";
-
-type Block = { readonly [key: string]: Written | undefined };
+import type { Block, Written } from "./yaml.js";
 
 /** Density of water, kg/m3, by which absorbed water is a volume in a file and a mass in a system. */
 const WATER = 998;

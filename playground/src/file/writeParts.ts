@@ -1,9 +1,7 @@
 import type { SystemFitting, SystemLine, SystemPart, SystemStrainer, SystemValve } from "@thirstline/spec/system";
 import type { Pen } from "./Pen.js";
 import { writeFilter } from "./writeFilter.js";
-import type { Written } from "./yaml.js";
-
-type Block = { readonly [key: string]: Written | undefined };
+import type { Block, Written } from "./yaml.js";
 
 /** A path as a file has it; the pen stands at the list. */
 export function writePath(parts: readonly SystemPart[], pen: Pen): Written[] {

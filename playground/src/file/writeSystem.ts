@@ -1,17 +1,10 @@
-import type {
-  System,
-  SystemDeliveredFuel,
-  SystemDuty,
-  SystemFuel,
-  SystemPump,
-  SystemService,
-  SystemTank,
-} from "@thirstline/spec/system";
+import type { System, SystemDeliveredFuel, SystemDuty, SystemService, SystemTank } from "@thirstline/spec/system";
+import { degrees } from "./degrees.js";
 import { Pen, type Readers } from "./Pen.js";
+import { writeFuel } from "./writeFuel.js";
 import { writePath } from "./writeParts.js";
-import { type Written, yamlOf } from "./yaml.js";
-
-type Block = { readonly [key: string]: Written | undefined };
+import { writePump } from "./writePump.js";
+import { type Block, yamlOf } from "./yaml.js";
 
 /**
  * A system as a file: what `readSystem` makes of the text is the very same system, to the last bit.
@@ -29,7 +22,7 @@ export function writeSystem(system: System, readers: Readers): string {
   return yamlOf({
     format: system.format,
     name: system.name,
-    fuel: fuelBlock(system.fuel, system.temperature, pen),
+    fuel: writeFuel(system.fuel, system.temperature, pen),
     place: { altitude: pen.write(system.altitude, { key: "altitude", unit: "length", kind: "altitude" }) },
     demand: demandBlock(system, pen.in("demand")),
     tank: tank && more.length === 0 ? tankBlock(tank, tankPen(0)) : undefined,
@@ -41,7 +34,7 @@ export function writeSystem(system: System, readers: Readers): string {
             path: writePath(one.path, tankPen(at).in("path")),
           })),
     suction: writePath(system.suction, pen.in("suction")),
-    pump: pumpBlock(system.pump, pen.in("pump")),
+    pump: writePump(system.pump, pen.in("pump")),
     delivery: delivery && writePath(delivery, pen.in("delivery")),
     limits: some({
       "vacuum clean": most(limits.vacuumClean, "vacuumClean"),
@@ -86,10 +79,6 @@ function lengthOf(share: number, pen: Pen): Block {
   return typeof written === "number" && months / 12 === share ? { months } : { share: written };
 }
 
-function degrees(key: string, kind: "temperature" | "coldPoint" = "temperature") {
-  return { key, unit: "temperature", kind } as const;
-}
-
 function deliveredBlock({ dirtyDelivery: dirty, held, water, ...solids }: SystemDeliveredFuel, pen: Pen): Block {
   const dirtyPen = pen.in("dirtyDelivery");
   return {
@@ -131,47 +120,6 @@ function serviceBlock(service: SystemService, pen: Pen): Block {
   };
 }
 
-function fuelBlock(fuel: SystemFuel, temperature: number, pen: Pen): Block {
-  const { measured } = fuel;
-  const own = pen.in("fuel", "measured");
-  return {
-    ...kindBlock(fuel, pen.in("fuel")),
-    viscosity: measured?.viscosity?.map((one, at) => ({
-      at: own.in("viscosity", at).write(one.temperature, degrees("temperature")),
-      is: own.in("viscosity", at).write(one.kinematicViscosity, {
-        key: "kinematicViscosity",
-        unit: "kinematicViscosity",
-        kind: "kinematicViscosity",
-      }),
-    })),
-    density: measured?.density?.map((one, at) => ({
-      at: own.in("density", at).write(one.temperature, degrees("temperature")),
-      is: own.in("density", at).write(one.density, { key: "density", unit: "density", kind: "density" }),
-    })),
-    "cloud point": own.maybe(measured?.cloudPoint, degrees("cloudPoint", "coldPoint")),
-    CFPP: own.maybe(measured?.coldFilterPluggingPoint, degrees("coldFilterPluggingPoint", "coldPoint")),
-    "vapour pressure": own.maybe(measured?.reid, { key: "reid", unit: "pressure", kind: "vapourPressure" }),
-    temperature: pen.write(temperature, degrees("temperature")),
-  };
-}
-
-function kindBlock(fuel: SystemFuel, pen: Pen): Block {
-  switch (fuel.kind) {
-    case "diesel":
-      return { kind: fuel.kind, grade: fuel.grade };
-    case "biodiesel":
-      return { kind: fuel.kind, share: pen.share(fuel.share, "share"), feedstock: fuel.feedstock, grade: fuel.grade };
-    case "petrol":
-      return { kind: fuel.kind, class: fuel.class, ethanol: pen.share(fuel.ethanol, "ethanol") };
-    case "premix":
-      return { kind: fuel.kind, ratio: fuel.ratio, class: fuel.class, ethanol: pen.share(fuel.ethanol, "ethanol") };
-    case "measured":
-      return { kind: fuel.kind, like: fuel.like };
-    default:
-      return { kind: fuel.kind };
-  }
-}
-
 function demandBlock({ demand }: System, pen: Pen): Block {
   const back = pen.write(demand.return, { key: "return", unit: "flow", kind: "flowOrNone" });
   if ("burn" in demand)
@@ -198,40 +146,4 @@ function tankBlock({ name, fullDepth, lowDepth, vent, volume }: SystemTank, pen:
         : vent.kind,
     volume: pen.maybe(volume, { key: "volume", unit: "volume", kind: "volume" }),
   };
-}
-
-function pumpBlock(pump: SystemPump, pen: Pen): Written {
-  switch (pump.kind) {
-    case "none":
-      return "none";
-    case "fixed": {
-      const slip = pen.in("slip");
-      const viscosity = "dynamicViscosity";
-      return {
-        kind: pump.kind,
-        flow: pen.write(pump.flow, { key: "flow", unit: "flow", kind: "flow" }),
-        slip: pump.slip && {
-          flow: slip.write(pump.slip.flow, { key: "flow", unit: "flow", kind: "flowOrNone" }),
-          rise: slip.write(pump.slip.rise, { key: "rise", unit: "pressure", kind: "pressure" }),
-          viscosity: slip.write(pump.slip.dynamicViscosity, { key: viscosity, unit: viscosity, kind: viscosity }),
-        },
-        relief: pen.write(pump.relief, { key: "relief", unit: "pressure", kind: "pressure" }),
-        "relief to": pump.reliefTo,
-      };
-    }
-    case "curve":
-      return {
-        kind: pump.kind,
-        points: pump.points.map(({ flow, rise }, at) => ({
-          flow: pen.in("points", at).write(flow, { key: "flow", unit: "flow", kind: "flowOrNone" }),
-          rise: pen.in("points", at).write(rise, { key: "rise", unit: "pressure", kind: "opening" }),
-        })),
-      };
-    case "pulse":
-      return {
-        kind: pump.kind,
-        flow: pen.write(pump.flow, { key: "flow", unit: "flow", kind: "flow" }),
-        suction: pen.write(pump.suction, { key: "suction", unit: "pressure", kind: "vacuum" }),
-      };
-  }
 }

@@ -1,19 +1,16 @@
 import { Raw } from "./Raw.js";
 
 /** What a written file is made of; undefined is left out. */
-export type Written =
-  | string
-  | number
-  | boolean
-  | Raw
-  | readonly Written[]
-  | { readonly [key: string]: Written | undefined };
+export type Written = string | number | boolean | Raw | readonly Written[] | Block;
+
+/** Keys and what stands under them. */
+export type Block = { readonly [key: string]: Written | undefined };
 
 /** Widest line on which a block is written between braces. */
 const WIDEST = 118;
 
 /** YAML 1.2 of plain data: short blocks on one line between braces, longer ones indented. */
-export function yamlOf(data: { readonly [key: string]: Written | undefined }): string {
+export function yamlOf(data: Block): string {
   return `${blockLines(data, "").join("\n")}\n`;
 }
 

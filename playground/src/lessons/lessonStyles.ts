@@ -5,7 +5,7 @@ export const lessonStyles = css`
   :host { display: block; }
   .column { max-width: 38em; }
   .column p + p { margin-top: 10px; }
-  h2.title { font-size: clamp(1.45rem, 1rem + 1.9vw, 2.1rem); line-height: 1.2; font-weight: 650; margin: 4px 0 6px; max-width: 24em; width: fit-content; text-wrap: balance; }
+  h2.title { font-size: clamp(1.45rem, 1rem + 1.9vw, 2.1rem); line-height: 1.2; font-weight: 650; margin: 26px 0 8px; max-width: 24em; width: fit-content; text-wrap: balance; }
   h3 { font-size: 1.15rem; line-height: 1.3; font-weight: 700; margin: 0 0 8px; }
   h2:focus, h3:focus { outline: none; }
   h2:focus-visible, h3:focus-visible { outline: 3px solid var(--cold); outline-offset: 4px; }

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
+import { FileDrop } from "../../file/FileDrop.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { saveFile } from "../../model/saveFile.js";
 import { fieldStyles } from "../fieldStyles.js";
@@ -32,14 +33,9 @@ export class YardDesk extends LitElement {
   /** What was opened and waits for a yes, since rows of the log would be lost. */
   @state() private waiting: (() => Promise<void>) | null = null;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener("drop", this.onDrop, { capture: true });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener("drop", this.onDrop, { capture: true });
+  constructor() {
+    super();
+    new FileDrop(this, (event) => this.takeDrop(event.dataTransfer?.items));
   }
 
   override render() {
@@ -126,18 +122,14 @@ export class YardDesk extends LitElement {
     chooser.value = ""; // the same files, put right, can be chosen again
   }
 
-  /** What is let go here is a yard's; one file alone is added to the yard that is open. */
-  private readonly onDrop = (event: DragEvent): void => {
-    const items = event.dataTransfer?.items;
-    if (items === undefined || ![...items].some(({ kind }) => kind === "file")) return;
-    event.preventDefault();
-    const add =
-      items.length === 1 &&
-      this.files.length > 0 &&
-      items[0]?.webkitGetAsEntry()?.isFile === true &&
-      !this.yard.invented;
+  /** A folder is a yard of its own; one file more goes into the yard that is open. */
+  private takeDrop(items: DataTransferItemList | undefined): boolean {
+    if (items === undefined || ![...items].some(({ kind }) => kind === "file")) return false;
+    const single = items.length === 1 && items[0]?.webkitGetAsEntry()?.isFile === true;
+    const add = single && this.files.length > 0 && !this.yard.invented;
     void dropped(items).then((found) => this.take(found, add));
-  };
+    return true;
+  }
 }
 
 function save({ bytes, path }: YardFile, name: string): void {

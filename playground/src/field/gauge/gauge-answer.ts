@@ -23,9 +23,9 @@ import { fieldStyles } from "../fieldStyles.js";
 import { gaugeFigures } from "./gaugeFigures.js";
 
 const verdicts: Readonly<Record<GaugeAnswer["verdict"], { readonly words: string; readonly look: string }>> = {
-  filter: { words: "THE FILTER", look: "" },
-  other: { words: "NOT ONLY THE FILTER", look: "bad" },
-  "cannot tell": { words: "CANNOT TELL YET", look: "care" },
+  filter: { words: "The filter", look: "" },
+  other: { words: "Not only the filter", look: "bad" },
+  "cannot tell": { words: "Cannot tell yet", look: "unknown" },
 };
 
 /** What the gauge says, large, with what else shows and what to look at. */

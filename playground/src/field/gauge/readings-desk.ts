@@ -1,6 +1,8 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property, query, state } from "lit/decorators.js";
 import { chooseStyles } from "../../choose/chooseStyles.js";
+import { FileDrop } from "../../file/FileDrop.js";
+import { tableIn } from "../../file/tableIn.js";
 import { controlStyles } from "../../look/sheetStyles.js";
 import { fieldStyles } from "../fieldStyles.js";
 import { demoReadings } from "./demoReadings.js";
@@ -53,14 +55,14 @@ export class ReadingsDesk extends LitElement {
   @state() private sure = false;
   @query("textarea") private pasted!: HTMLTextAreaElement;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener("drop", this.onDrop, { capture: true });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener("drop", this.onDrop, { capture: true });
+  constructor() {
+    super();
+    // A table let go anywhere here is one of readings; other files are systems, and the page's.
+    new FileDrop(this, (event) => {
+      const table = tableIn(event);
+      if (table) void this.readFile(table);
+      return table !== null;
+    });
   }
 
   override render() {
@@ -136,14 +138,6 @@ export class ReadingsDesk extends LitElement {
     void this.readFile(chooser.files?.[0]);
     chooser.value = ""; // the same file, put right, can be chosen again
   }
-
-  /** A table let go anywhere here is one of readings; other files are systems, and the page's. */
-  private readonly onDrop = (event: DragEvent): void => {
-    const [file] = event.dataTransfer?.files ?? [];
-    if (!file || !/\.(csv|tsv|txt)$/i.test(file.name)) return;
-    event.preventDefault();
-    void this.readFile(file);
-  };
 }
 
 declare global {
