@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -18,6 +18,17 @@ test("the accuracy report fails when nothing was measured", () => {
   const { status, stderr } = printed();
   expect(status).toBe(1);
   expect(stderr).toBe(`nothing measured yet: ${folder} holds no reports; run the tests first\n`);
+});
+
+test("the accuracy report writes nothing to the page from a part of the measurements", () => {
+  const page = new URL("../../playground/src/working/accuracy.json", import.meta.url);
+  const before = readFileSync(page, "utf8");
+  const entry = { name: "lines/b", kind: "", status: "", table: "", as: "relative", n: 1, mean: 0, p90: 0, max: 0 };
+  writeFileSync(join(folder, "b.json"), JSON.stringify(entry));
+  const { status, stderr } = spawnSync(process.execPath, [script, folder, "--page"], { encoding: "utf8" });
+  expect(status).toBe(1);
+  expect(stderr).toContain(`${folder} lacks ${measured.length} measurements, ${measured[0]?.name} among them`);
+  expect(readFileSync(page, "utf8")).toBe(before);
 });
 
 test("the accuracy report prints one line a table, by name, the sum, and where each table comes from", () => {

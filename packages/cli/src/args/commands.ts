@@ -229,8 +229,9 @@ export const commands: readonly Command[] = [
       "Shows how a figure was reached: its formula, the same with values put in, the result, and what every letter is, " +
       "with where it comes from: a place in the file, a published table, a search with what proves it, or a figure of its " +
       "own. Without a figure it lists all there are. Everything is worked out anew with its units and compared. Figures " +
-      "of check, curve and life are asked for as they are; those of gauge, swap, size, remedy, card and fleet with --of " +
-      "and the options of that question. Where such a question has several of a figure, what it is of stands before it: " +
+      "of check, curve and life are asked for as they are; those of " +
+      `${otherQuestions.slice(0, -1).join(", ")} and ${otherQuestions.at(-1)} with --of and the ` +
+      "options of that question. Where such a question has several of a figure, what it is of stands before it: " +
       '"now: vacuum", "arrangement 2: cost of a year", "Yard crane: days until it is due"; that alone lists all its figures.',
     options: ["of", "temperature", "demand", "depth", "draws", "seed", "markdown", "units", "json", "help"],
     of: otherQuestions,

@@ -1,3 +1,5 @@
+import { otherQuestions } from "./otherQuestions.js";
+
 /** An option of the command line. */
 export interface Option {
   readonly name: string;
@@ -75,7 +77,7 @@ export const options = [
   {
     name: "of",
     value: "QUESTION",
-    help: "figures of that question (gauge, swap, size, remedy, card, fleet), which takes its own options too",
+    help: `figures of that question (${otherQuestions.join(", ")}), which takes its own options too`,
   },
   { name: "depth", value: "N", help: "how many steps down a working goes, 1 to 100; 1 when left out, all with --json" },
   { name: "markdown", help: "the working as Markdown, its formulas for a typesetter" },

@@ -70,7 +70,17 @@ function partProfile({ part, path, run, holdsBack }: PartStop, fuel: FuelState, 
 
 /** Bore in which the fuel leaves a part, m; null where none is stated. */
 export function boreOf(part: Part): number | null {
-  return part.kind === "line" || part.kind === "fitting" ? part.bore : null;
+  switch (part.kind) {
+    case "line":
+    case "fitting":
+      return part.bore;
+    case "filter":
+    case "rise":
+    case "valve":
+    case "orifice":
+    case "strainer":
+      return null;
+  }
 }
 
 function finiteOrNull(drop: number): number | null {

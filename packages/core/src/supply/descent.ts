@@ -1,4 +1,5 @@
 import type { BankProfile, PartProfile, ProfileEntry } from "../circuit/index.js";
+import { boreOf } from "../circuit/profile.js";
 import type { FuelState } from "../fuel/index.js";
 
 /** A part, and the absolute pressure behind it. */
@@ -70,8 +71,7 @@ export function descend(
       const branches = profile.branches.map((branch) => descend(branch, before, fuel).entries);
       return { kind: "bank", profile, branches, total, pressure: staticOf(total, profile.flow, bore, fuel) };
     }
-    const { part } = profile;
-    if (part.kind === "line" || part.kind === "fitting") bore = part.bore;
+    bore = boreOf(profile.part) ?? bore;
     return { kind: "part", profile, total, pressure: staticOf(total, profile.flow, bore, fuel) };
   });
   return { entries: described, end: { total, bore } };

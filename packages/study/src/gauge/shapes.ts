@@ -1,4 +1,4 @@
-import { type LoadingLawName, lawConstants, loadAtRatio, loadingLaw } from "@thirstline/core";
+import { type LoadingLawName, lawConstants, loadAtRatio, loadingLaw, type SingleLawName } from "@thirstline/core";
 
 /** A candidate for how resistance grows, in a load of its own: 0 is clean. */
 export interface Shape {
@@ -21,8 +21,6 @@ const STEP = Math.log(MOST) / STEPS;
 /** How a law of two constants may be divided between them. Finer steps are told apart by no gauge. */
 const MIXES = [0.25, 0.5, 0.75];
 
-const SINGLES = ["cake", "intermediate", "standard", "complete"] as const;
-
 /** The laws of one constant, which tell growth from none as well as all of them do. */
 export const isPlain = ({ mix }: Shape) => mix === null;
 
@@ -31,13 +29,13 @@ export const flat: Shape = { law: "none", mix: null, ratio: () => 1, load: () =>
 
 /** Every law of core as a shape; those of two constants at three mixes. */
 export const shapes: readonly Shape[] = (Object.keys(lawConstants) as LoadingLawName[]).flatMap((law) =>
-  SINGLES.some((one) => one === law) ? [shapeOf(law, null)] : MIXES.map((mix) => shapeOf(law, mix)),
+  lawConstants[law].length === 1 ? [shapeOf(law, null)] : MIXES.map((mix) => shapeOf(law, mix)),
 );
 
 function shapeOf(name: LoadingLawName, mix: number | null): Shape {
   const [first = "cake", second] = lawConstants[name];
   // Each constant alone, full, would come to four times clean at a load of 1.
-  const full = (single: (typeof SINGLES)[number]) => loadAtRatio(loadingLaw(single, { [single]: 1 }), 4);
+  const full = (single: SingleLawName) => loadAtRatio(loadingLaw(single, { [single]: 1 }), 4);
   const law = loadingLaw(name, {
     [first]: (1 - (mix ?? 0)) * full(first),
     ...(second === undefined ? {} : { [second]: (mix ?? 0) * full(second) }),

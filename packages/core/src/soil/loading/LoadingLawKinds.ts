@@ -1,5 +1,11 @@
-/** Blocking laws of one constant. J. Hermia, Trans. IChemE 60 (1982) 183 */
-export type SingleLawName = "cake" | "intermediate" | "standard" | "complete";
+/**
+ * Blocking laws of one constant: a layer on the surface; pores closed, some particles on others; pores narrowed inside;
+ * pores closed, one by each particle. J. Hermia, Trans. IChemE 60 (1982) 183
+ */
+export const singleLawNames = ["cake", "intermediate", "standard", "complete"] as const;
+
+/** One of them. */
+export type SingleLawName = (typeof singleLawNames)[number];
 
 /** Two laws at once. G. Bolton, D. LaCasse, R. Kuriyel, J. Membrane Sci. 277 (2006) 75 */
 export type CombinedLawName =
@@ -18,16 +24,8 @@ export type LoadingLawName = SingleLawName | CombinedLawName;
  *
  * Constants that the name does not mention are 0; one that it does mention may be 0, and then the other law is left.
  */
-export interface LoadingLaw {
+export interface LoadingLaw extends Readonly<Record<SingleLawName, number>> {
   readonly name: LoadingLawName;
-  /** a layer on the surface */
-  readonly cake: number;
-  /** pores closed, some particles on others */
-  readonly intermediate: number;
-  /** pores narrowed inside */
-  readonly standard: number;
-  /** pores closed, one by each particle */
-  readonly complete: number;
 }
 
 /** The constants of each law, named; for a combined law in the order of the name. */

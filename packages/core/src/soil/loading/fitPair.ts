@@ -1,6 +1,7 @@
 import { forms, singles } from "./forms.js";
 import type { LoadingFit, LoadingPoint } from "./LoadingFit.js";
 import { type CombinedLawName, type LoadingLaw, lawConstants, type SingleLawName } from "./LoadingLawKinds.js";
+import { lawOfConstants } from "./lawOfConstants.js";
 
 /** Of each pair, the constant that is searched for: the closing law's, since the other then follows in closed form. */
 const SEARCHED: Readonly<Record<CombinedLawName, SingleLawName>> = {
@@ -52,7 +53,7 @@ export function fitPair(name: CombinedLawName, near: LoadingPoint, far: LoadingP
 function through(name: CombinedLawName, { load, ratio }: LoadingPoint, constant: number): LoadingLaw {
   const searched = SEARCHED[name];
   const other = lawConstants[name].find((one) => one !== searched) ?? searched;
-  const law = { name, cake: 0, intermediate: 0, standard: 0, complete: 0, [searched]: constant };
+  const law = { ...lawOfConstants(name, () => 0), [searched]: constant };
   if (name === "cake-standard") {
     return { ...law, cake: Math.max(0, ratio - singles.standard.ratio(constant, load)) / load };
   }

@@ -12,7 +12,7 @@ export interface LawForm {
   plugsAt(law: LoadingLaw): number;
 }
 
-/** The four laws of one constant by name. */
+/** Every law of one constant by name. */
 export const singles: Readonly<Record<SingleLawName, SingleLaw>> = { cake, intermediate, standard, complete };
 
 /** Every law's form by name. */

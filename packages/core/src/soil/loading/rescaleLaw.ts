@@ -1,5 +1,6 @@
 import { requireMoreThan } from "../../require.js";
 import type { LoadingLaw } from "./LoadingLawKinds.js";
+import { lawOfConstants } from "./lawOfConstants.js";
 
 /**
  * The same law for load in another unit: from soil per area to soil by the area, from filtered volume to soil by how
@@ -14,11 +15,5 @@ import type { LoadingLaw } from "./LoadingLawKinds.js";
  */
 export function rescaleLaw(law: LoadingLaw, oldPerNew: number): LoadingLaw {
   requireMoreThan("rescaleLaw", "oldPerNew", oldPerNew, 0);
-  return {
-    name: law.name,
-    cake: law.cake * oldPerNew,
-    intermediate: law.intermediate * oldPerNew,
-    standard: law.standard * oldPerNew,
-    complete: law.complete * oldPerNew,
-  };
+  return lawOfConstants(law.name, (one) => law[one] * oldPerNew);
 }

@@ -5,19 +5,33 @@ import { list } from "../list.js";
 import { withJson } from "../shapes.js";
 import { type Shorthand, shorthand } from "../shorthand.js";
 import { bankFaults } from "./bank.js";
-import { filterBlock } from "./filter.js";
-import { fittingBlock } from "./fitting.js";
-import { lineBlock } from "./line.js";
-import { orificeBlock } from "./orifice.js";
 import type { PartData } from "./PartData.js";
-import { riseBlock } from "./rise.js";
-import { strainerBlock } from "./strainer.js";
-import { valveBlock } from "./valve.js";
+import { type PartKind, partKinds } from "./partKinds.js";
 
 /** Most parts in one list, and most branches in one bank; a system may hold 200 parts in all. */
 const most = 100;
 
-const kinds = "line, fitting, filter, rise, bank, valve, orifice or strainer";
+type Blocks = { [Kind in PartKind]: Z.ZodOptional<(typeof partKinds)[Kind]["block"]> };
+
+const { line, fitting, filter, rise, ...others } = Object.fromEntries(
+  Object.entries(partKinds).map(([kind, { block: own }]) => [kind, own.optional()]),
+) as Blocks;
+
+/** Every kind of part by its key, in the order faults name them. */
+const kinds = {
+  line,
+  fitting,
+  filter,
+  rise,
+  get bank(): Z.ZodOptional<Z.ZodType<PartData[][]>> {
+    return bank.optional();
+  },
+  ...others,
+};
+
+const kindNames = Object.keys(kinds)
+  .join(", ")
+  .replace(/, (?=[^,]*$)/, " or ");
 
 /** Other words for the kinds of part. */
 const synonyms = {
@@ -40,32 +54,15 @@ const synonyms = {
 
 /** One part, as a file has it. */
 const part: Z.ZodType<PartData> = withJson(
-  also(
-    block(
-      "a part",
-      "line: { length: 6 m, bore: 10 mm, surface: rubber hose }",
-      {
-        line: lineBlock.optional(),
-        fitting: fittingBlock.optional(),
-        filter: filterBlock.optional(),
-        rise: riseBlock.optional(),
-        get bank(): Z.ZodOptional<Z.ZodType<PartData[][]>> {
-          return bank.optional();
-        },
-        valve: valveBlock.optional(),
-        orifice: orificeBlock.optional(),
-        strainer: strainerBlock.optional(),
-      },
-      synonyms,
-    ),
-    (data, report) => checkOneKind(data, report),
+  also(block("a part", "line: { length: 6 m, bore: 10 mm, surface: rubber hose }", kinds, synonyms), (data, report) =>
+    checkOneKind(data, report),
   ),
   { minProperties: 1, maxProperties: 1 },
 ).meta({ id: "part" });
 
 function checkOneKind(data: PartData, report: Report): void {
   const stated = Object.keys(data);
-  if (stated.length === 0) report([], "no part", `an empty part; write one of ${kinds}`);
+  if (stated.length === 0) report([], "no part", `an empty part; write one of ${kindNames}`);
   for (const extra of stated.slice(1)) {
     const message = `a second kind of part beside "${stated[0]}"; start each part with "- " on its own line`;
     report([extra], "two parts in one", message);

@@ -1,13 +1,7 @@
 import type { SystemPart } from "../../system/Part.js";
-import { toFilter } from "./filter.js";
-import { toFitting } from "./fitting.js";
-import { toLine } from "./line.js";
 import type { Naming } from "./naming.js";
-import { toOrifice } from "./orifice.js";
 import type { PartData } from "./PartData.js";
-import { toRise } from "./rise.js";
-import { toStrainer } from "./strainer.js";
-import { toValve } from "./valve.js";
+import { type PartKind, partKinds } from "./partKinds.js";
 
 /** A list of parts in SI, every one named. */
 export function toPath(parts: readonly PartData[], name: Naming): SystemPart[] {
@@ -16,14 +10,12 @@ export function toPath(parts: readonly PartData[], name: Naming): SystemPart[] {
 
 /** One part in SI; the schema has seen to it that exactly one kind is there. */
 function toPart(part: PartData, name: Naming): SystemPart[] {
-  const { line, fitting, filter, rise, bank, valve, orifice, strainer } = part;
-  if (line !== undefined) return [toLine(line, name("line", line.name))];
-  if (fitting !== undefined) return [toFitting(fitting, name("fitting", fitting.name))];
-  if (filter !== undefined) return [toFilter(filter, name("filter", filter.name))];
-  if (rise !== undefined) return [toRise(rise, name("rise", rise.name))];
-  if (valve !== undefined) return [toValve(valve, name("valve", valve.name))];
-  if (orifice !== undefined) return [toOrifice(orifice, name("orifice", orifice.name))];
-  if (strainer !== undefined) return [toStrainer(strainer, name("strainer", strainer.name))];
+  for (const kind of Object.keys(partKinds) as PartKind[]) {
+    const data = part[kind];
+    // Each kind's own way takes its own block's data, which a loop over all kinds cannot tell the compiler.
+    if (data !== undefined) return [partKinds[kind].toSi(data as never, name(kind, data.name))];
+  }
+  const { bank } = part;
   if (bank === undefined) return [];
   return [{ part: "bank", name: name("bank", undefined), branches: bank.map((branch) => toPath(branch, name)) }];
 }

@@ -1,4 +1,5 @@
 import type { Part } from "@thirstline/core";
+import type { SystemPart } from "@thirstline/spec/system";
 import type { Step } from "../Step.js";
 import { inWords } from "../worked.js";
 import { systemFilterDrop } from "./filterDrop.js";
@@ -34,10 +35,12 @@ function dropOf(given: PartScene, core: Part): Step {
     case "strainer":
       return systemStrainerDrop({ ...given, part });
     case "filter":
-      if (core.kind === "filter") return systemFilterDrop({ ...given, part }, core);
-      break;
+      return core.kind === "filter" ? systemFilterDrop({ ...given, part }, core) : none(part);
     case "bank":
-      break;
+      return none(part);
   }
-  return inWords("not a part by itself", { name: part.name, value: Number.NaN, unit: "Pa" });
+}
+
+function none({ name }: SystemPart): Step {
+  return inWords("not a part by itself", { name, value: Number.NaN, unit: "Pa" });
 }

@@ -1,8 +1,8 @@
 import type { BankDescent, DescentEntry, Part, PartDescent } from "@thirstline/core";
 import type { SystemBank, SystemPart } from "@thirstline/spec/system";
 import { dropSum } from "../formulas/path.js";
-import { boreOf, reynoldsIn } from "../parts/boreSteps.js";
-import { throatOf } from "../parts/otherDrops.js";
+import { reynoldsIn } from "../parts/boreSteps.js";
+import { boresOf } from "../parts/boresOf.js";
 import type { PartScene } from "../parts/PartScene.js";
 import { partDrop } from "../parts/partDrop.js";
 import type { PartPath, Step } from "../Step.js";
@@ -37,7 +37,7 @@ export function walkStretch(
     }
     if (entry.kind !== "part") return;
     const given = { scene: start.scene, part, path, flow: start.flow };
-    if (part.part === "line" || part.part === "fitting") bore = boreOf({ ...given, part });
+    bore = boresOf(given).behind ?? bore;
     const stop = partStop(given, entry, { ...here, bore });
     stops.push(stop);
     costs.push(stop.drop);
@@ -48,12 +48,7 @@ export function walkStretch(
 function partStop(given: PartScene, { profile, pressure }: PartDescent, start: Start): Stop {
   const drop = once(() => (isShut(profile.part) ? null : partDrop(given, profile.part, profile.drop)));
   const { part } = given;
-  const throat =
-    part.part === "orifice"
-      ? throatOf({ ...given, part })
-      : part.part === "line" || part.part === "fitting"
-        ? boreOf({ ...given, part })
-        : null;
+  const { throat } = boresOf(given);
   const { reynolds } = profile;
   return {
     name: nextName(start),
