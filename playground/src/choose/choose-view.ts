@@ -5,6 +5,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { cache } from "lit/directives/cache.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Sheet } from "../model/Sheet.js";
+import { SheetFollower } from "../model/SheetFollower.js";
 import { machineLine, placeRow, placeRowStyles } from "../views/placeRow.js";
 import type { Catalogue } from "./Catalogue.js";
 import "./catalogue-desk.js";
@@ -42,16 +43,13 @@ export class ChooseView extends LitElement {
   /** What was put on the sheet last, or "". */
   @state() private used = "";
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.sheet.addEventListener("changed", this.onChanged);
-    // What changed while another view was shown was not heard of.
-    this.onChanged();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.sheet.removeEventListener("changed", this.onChanged);
+  constructor() {
+    super();
+    new SheetFollower(this, () => {
+      // What was undone or changed since is not what was said any more.
+      if (this.sheet.system !== this.usedFor) this.used = "";
+      this.requestUpdate();
+    });
   }
 
   override render() {
@@ -90,12 +88,6 @@ export class ChooseView extends LitElement {
   }
 
   private usedFor: Sheet["system"] | null = null;
-
-  private readonly onChanged = (): void => {
-    // What was undone or changed since is not what was said any more.
-    if (this.sheet.system !== this.usedFor) this.used = "";
-    this.requestUpdate();
-  };
 
   private onUsed({ words }: HTMLElementEventMap["choose-used"]): void {
     this.used = words;

@@ -9,6 +9,7 @@ import type { Answers } from "../model/answersOf.js";
 import type { Example } from "../model/Example.js";
 import { type Chosen, keyOf } from "../model/Place.js";
 import type { Sheet } from "../model/Sheet.js";
+import { SheetFollower } from "../model/SheetFollower.js";
 import { whenPainted } from "../model/whenPainted.js";
 import { assumedWords } from "../trial/assumedWords.js";
 import { cautionedParts, cautionPlace } from "../words/cautionPlace.js";
@@ -43,13 +44,19 @@ export class BenchSheet extends LitElement {
   /** Whether what comes after the path has been fetched. */
   @state() private complete = false;
 
+  constructor() {
+    super();
+    new SheetFollower(this, () => {
+      if (this.answers === this.sheet.answers) this.requestUpdate();
+      this.answers = this.sheet.answers;
+    });
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
-    this.answers = this.sheet.answers;
     addEventListener("keydown", this.onKey);
     addEventListener("beforeprint", this.onPrint);
     addEventListener("afterprint", this.onPrint);
-    this.sheet.addEventListener("changed", this.onChanged);
   }
 
   override disconnectedCallback(): void {
@@ -57,7 +64,6 @@ export class BenchSheet extends LitElement {
     removeEventListener("keydown", this.onKey);
     removeEventListener("beforeprint", this.onPrint);
     removeEventListener("afterprint", this.onPrint);
-    this.sheet.removeEventListener("changed", this.onChanged);
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -132,11 +138,6 @@ export class BenchSheet extends LitElement {
   private rest: AfterFrame | null = null;
   /** How long the elements last; there once the rest has been fetched. */
   private life: LifeWork | null = null;
-  private readonly onChanged = (): void => {
-    if (this.answers === this.sheet.answers) this.requestUpdate();
-    this.answers = this.sheet.answers;
-  };
-
   /** The page makes the change when the event gets there. */
   private onEdit({ merge }: HTMLElementEventMap["sheet-edit"]): void {
     this.ownChange = true;

@@ -3,6 +3,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { controlStyles } from "../look/sheetStyles.js";
 import type { Sheet } from "../model/Sheet.js";
+import { SheetFollower } from "../model/SheetFollower.js";
 import { machineLine, placeRow, placeRowStyles } from "../views/placeRow.js";
 import "./card/card-place.js";
 import "./fleet/fleet-place.js";
@@ -32,16 +33,9 @@ export class FieldView extends LitElement {
   /** Which of the three, by its name in the address. */
   @property() place = "";
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.sheet.addEventListener("changed", this.onChanged);
-    // What changed while another view was shown was not heard of.
-    this.onChanged();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.sheet.removeEventListener("changed", this.onChanged);
+  constructor() {
+    super();
+    new SheetFollower(this, () => this.requestUpdate());
   }
 
   override render() {
@@ -64,10 +58,6 @@ export class FieldView extends LitElement {
         return html`<card-place .system=${system} .units=${this.units}></card-place>`;
     }
   }
-
-  private readonly onChanged = (): void => {
-    this.requestUpdate();
-  };
 }
 
 declare global {
