@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { foldersIn, read } from "../support/repository.js";
+import { foldersIn, read, sources } from "../support/repository.js";
 
 const OURS = ["packages", "playground", "references", "tests"];
 const MADE = ["coverage", "node_modules", "reports"]; // by tools, and ignored by git
@@ -19,6 +19,19 @@ test("the top holds no folder but those agreed on", () => {
   expect(foldersIn(".")).toEqual(expect.arrayContaining(OURS));
   expect(strangeFolders(foldersIn("."))).toEqual([]);
   expect(strangeFolders(["packages", ".git", "scripts"])).toEqual(["scripts"]);
+});
+
+const LONG = 200;
+const longOnes = (files: ReadonlyMap<string, string>) =>
+  [...files].flatMap(([file, text]) => (text.split("\n").length > LONG + 1 && !/\.test\.ts$/.test(file) ? [file] : []));
+
+test("a source of over 200 lines is one that DEVELOPERS.md gives the reason for", () => {
+  const reasons = read("DEVELOPERS.md");
+  const unnamed = longOnes(sources()).filter(
+    (file) => !reasons.includes(`\`${file}\``) && !reasons.includes(`\`${file.split("/").at(-1)}\``),
+  );
+  expect(unnamed).toEqual([]);
+  expect(longOnes(new Map([["a.ts", "\n".repeat(201)]]))).toEqual(["a.ts"]);
 });
 
 test("core depends on nothing", () => {
