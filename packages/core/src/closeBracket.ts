@@ -11,7 +11,7 @@ export interface ClosedBracket {
  * the function steps, the bracket closes on the step.
  *
  * Inverse quadratic interpolation where its own criterion trusts it, else bisection; about ten evaluations for a smooth
- * function.
+ * function, up to sixty where it is met at exactly 0 or steps.
  *
  * @param fall never rises; values may be infinite, not NaN
  * @param low where it is 0 or more; `high` where it is below 0

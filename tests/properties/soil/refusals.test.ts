@@ -10,6 +10,7 @@ import {
   cakeResistance,
   capacityPoint,
   captureOf,
+  cleanDropFactor,
   codeOf,
   convertSize,
   countFrom,
@@ -19,7 +20,10 @@ import {
   fitCakeRun,
   fitLoadingLaw,
   freeWater,
+  fuelState,
   InputError,
+  type LifeGiven,
+  life,
   loadAtRatio,
   loadingLaw,
   mixDistributions,
@@ -27,7 +31,9 @@ import {
   rescaleLaw,
   resistanceRatio,
   resistanceSlope,
+  type SoilElement,
   separationAt,
+  series,
   settlingSpeed,
   type TestDust,
   tankBalance,
@@ -44,6 +50,26 @@ const run = { area: 1, drop: 1, dynamicViscosity: 1, solids: 1 };
 const capacity = { soil: 0.04, rise: 35e3, flow: 5e-5, dynamicViscosity: 2.5e-3 };
 const diesel = { density: 830, kinematicViscosity: 3e-6 };
 const separation = { efficiency: 0.9, flow: 1e-4 };
+
+const load = { share: 1, demand: { burn: 1e-5, return: 0 } };
+const phase = { duration: 3600, fuel: fuelState(diesel), loads: [load] };
+const element: SoilElement = { name: "a", law: cake, efficiency: null, soil: 0 };
+const year: LifeGiven = {
+  supply: {
+    ambientPressure: 1e5,
+    tanks: [{ depth: 0, vent: { kind: "open" }, path: null }],
+    suction: series(),
+    pump: { kind: "none" },
+    delivery: null,
+  },
+  elements: [element],
+  phases: [phase],
+  delivered: fuel,
+  held: "tank",
+  points: [{ fuel: phase.fuel, demand: 1e-5 }],
+  limits: {},
+  horizon: 1,
+};
 
 const refused: [what: string, call: () => unknown, message: string][] = [
   [
@@ -375,6 +401,183 @@ const refused: [what: string, call: () => unknown, message: string][] = [
     "fuel without viscosity",
     () => settlingSpeed({ size: 1e-5, density: 998, fuel: { ...diesel, kinematicViscosity: 0 } }),
     "settlingSpeed requires fuel.kinematicViscosity to be more than 0 m2/s, got 0",
+  ],
+  [
+    "particles of unknown mass in a cake",
+    () => cakeResistance({ porosity: 0.5, size: 1e-6, density: 0 }),
+    "cakeResistance requires density to be more than 0 kg/m3, got 0",
+  ],
+  [
+    "a cake of no size",
+    () => cakeResistance({ porosity: 0.5, size: 0 }),
+    "cakeResistance requires size to be more than 0 m, got 0",
+  ],
+  [
+    "a medium without resistance under a cake",
+    () => cakeLaw({ specificResistance: 1, mediumResistance: 0 }),
+    "cakeLaw requires mediumResistance to be more than 0 1/m, got 0",
+  ],
+  [
+    "a cake run over no area",
+    () => cakeFromLine({ ...run, area: 0 }, { slope: 1, start: 0 }),
+    "cakeFromLine requires area to be more than 0 m2, got 0",
+  ],
+  [
+    "a cake run under no drop",
+    () => cakeFromLine({ ...run, drop: 0 }, { slope: 1, start: 0 }),
+    "cakeFromLine requires drop to be more than 0 Pa, got 0",
+  ],
+  [
+    "a cake run without viscosity",
+    () => cakeFromLine({ ...run, dynamicViscosity: 0 }, { slope: 1, start: 0 }),
+    "cakeFromLine requires dynamicViscosity to be more than 0 Pa s, got 0",
+  ],
+  [
+    "a cake run without solids",
+    () => cakeFromLine({ ...run, solids: 0 }, { slope: 1, start: 0 }),
+    "cakeFromLine requires solids to be more than 0 kg/m3, got 0",
+  ],
+  [
+    "a cake run that starts below nothing",
+    () => cakeFromLine(run, { slope: 1, start: -1 }),
+    "cakeFromLine requires the start of time over filtrate to be at least 0 s/m3, got -1",
+  ],
+  [
+    "a capacity test without a rise",
+    () => capacityPoint({ ...capacity, rise: 0 }, 1e10),
+    "capacityPoint requires rise to be more than 0 Pa, got 0",
+  ],
+  [
+    "a capacity test without flow",
+    () => capacityPoint({ ...capacity, flow: 0 }, 1e10),
+    "capacityPoint requires flow to be more than 0 m3/s, got 0",
+  ],
+  [
+    "a capacity test without viscosity",
+    () => capacityPoint({ ...capacity, dynamicViscosity: 0 }, 1e10),
+    "capacityPoint requires dynamicViscosity to be more than 0 Pa s, got 0",
+  ],
+  [
+    "a filtrate before the start",
+    () => filtrateAt(cake, { initialVelocity: 1, time: -1 }),
+    "filtrateAt requires time to be at least 0 s, got -1",
+  ],
+  [
+    "a reading at no time",
+    () =>
+      fitCakeRun({
+        ...run,
+        readings: [
+          { time: 1, filtrate: 1 },
+          { time: 0, filtrate: 2 },
+        ],
+      }),
+    "fitCakeRun requires readings[1].time to be more than 0 s, got 0",
+  ],
+  [
+    "a reading of no filtrate",
+    () =>
+      fitCakeRun({
+        ...run,
+        readings: [
+          { time: 1, filtrate: 0 },
+          { time: 2, filtrate: 2 },
+        ],
+      }),
+    "fitCakeRun requires readings[0].filtrate to be more than 0 m3, got 0",
+  ],
+  [
+    "a load of 0 to fit",
+    () => fitLoadingLaw("cake", [{ load: 0, ratio: 2 }]),
+    "fitLoadingLaw requires points[0].load to be more than 0, got 0",
+  ],
+  [
+    "a filtering time at no velocity",
+    () => timeToFilter(cake, { initialVelocity: 0, filtrate: 1 }),
+    "timeToFilter requires initialVelocity to be more than 0 m/s, got 0",
+  ],
+  [
+    "an absorber that takes nothing up",
+    () => absorberLaw({ water: 0, ratio: 2 }),
+    "absorberLaw requires water to be more than 0 kg, got 0",
+  ],
+  [
+    "a bowl that gains less than nothing",
+    () => bowlDrainInterval({ bowl: 1, separated: -1, flow: 1 }),
+    "bowlDrainInterval requires separated to be at least 0 kg/m3, got -1",
+  ],
+  [
+    "a bowl under a backward flow",
+    () => bowlDrainInterval({ bowl: 1, separated: 1, flow: -1 }),
+    "bowlDrainInterval requires flow to be at least 0 m3/s, got -1",
+  ],
+  [
+    "fuel without viscosity in a clean drop",
+    () => cleanDropFactor({ fuel: 0, drop: 1 }),
+    "cleanDropFactor requires fuel to be more than 0 Pa s, got 0",
+  ],
+  [
+    "a solubility below none",
+    () => freeWater({ total: 1, solubility: -1, density: 830 }),
+    "freeWater requires solubility to be at least 0 kg/kg, got -1",
+  ],
+  [
+    "a separator tested at no flow",
+    () => separationAt({ efficiency: 0.5, flow: 0 }, 1),
+    "separationAt requires stated.flow to be more than 0 m3/s, got 0",
+  ],
+  [
+    "a separator that adds water",
+    () => separationAt({ efficiency: -0.1, flow: 1 }, 1),
+    "separationAt requires efficiency to be at least 0 and less than 1 (for a claim of all water, what the test could still have seen pass), got -0.1",
+  ],
+  [
+    "a drop of no weight",
+    () => settlingSpeed({ size: 1e-5, density: 0, fuel: diesel }),
+    "settlingSpeed requires density to be more than 0 kg/m3, got 0",
+  ],
+  [
+    "weightless fuel to settle in",
+    () => settlingSpeed({ size: 1e-5, density: 998, fuel: { ...diesel, density: 0 } }),
+    "settlingSpeed requires fuel.density to be more than 0 kg/m3, got 0",
+  ],
+  [
+    "less than no water through stages",
+    () => waterThroughStages({ free: -1, flow: 1, stages: [] }),
+    "waterThroughStages requires free to be at least 0 kg/m3, got -1",
+  ],
+  ["a horizon of nothing", () => life({ ...year, horizon: 0 }), "life requires horizon to be more than 0 s, got 0"],
+  ["a year without phases", () => life({ ...year, phases: [] }), "life requires phases to be one or more, got 0"],
+  ["a life judged nowhere", () => life({ ...year, points: [] }), "life requires points to be one or more, got 0"],
+  [
+    "a phase of no length",
+    () => life({ ...year, phases: [{ ...phase, duration: 0 }] }),
+    "life requires phases[0].duration to be more than 0 s, got 0",
+  ],
+  [
+    "less than no water in a phase",
+    () => life({ ...year, phases: [{ ...phase, freeWater: -1 }] }),
+    "life requires phases[0].freeWater to be at least 0 kg/m3, got -1",
+  ],
+  [
+    "loads that do not make a whole",
+    () => life({ ...year, phases: [{ ...phase, loads: [{ ...load, share: 0.9 }] }] }),
+    "life requires phases[0].loads to be shares of 1 in all, got 0.9",
+  ],
+  [
+    "less than no soil at the start",
+    () => life({ ...year, elements: [{ ...element, soil: -1 }] }),
+    "life requires a's soil to be at least 0 kg, got -1",
+  ],
+  [
+    "less than no water at the start",
+    () => life({ ...year, elements: [{ ...element, water: -1 }] }),
+    "life requires a's water to be at least 0 kg, got -1",
+  ],
+  [
+    "an element that keeps more water than comes",
+    () => life({ ...year, elements: [{ ...element, separates: 1.1 }] }),
+    "life requires a's separates to be between 0 and 1, got 1.1",
   ],
 ];
 

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { blend } from "./blend.js";
 import { fuelState } from "./FuelState.js";
+import { fuelLike } from "./fuelLike.js";
 import { fuels } from "./fuels.js";
 
 const codes = (state: { cautions: readonly { code: string }[] }) => state.cautions.map(({ code }) => code);
@@ -13,7 +15,7 @@ test("fuelState(kerosene, 0 degC) is the example", () => {
 });
 
 test("fuelState(given) takes figures as they are", () => {
-  expect(fuelState({ density: 830, kinematicViscosity: 3e-6 })).toEqual({
+  expect(fuelState({ density: 830, kinematicViscosity: 3e-6 })).toStrictEqual({
     density: 830,
     kinematicViscosity: 3e-6,
     vapourPressure: 0,
@@ -87,6 +89,39 @@ test.each(Object.entries(fuels))("fuels.%s survives being written as JSON", (_na
   expect(copy).toEqual(fuel);
   const at = { temperature: fuel.range.to };
   expect(fuelState(copy, at)).toEqual(fuelState(fuel, at));
+});
+
+test("fuelState(fuel between its measured points) has nothing to say of them", () => {
+  const viscosity = [253.15, 303.15].map((temperature, i) => ({ temperature, kinematicViscosity: i ? 2e-6 : 15e-6 }));
+  expect(codes(fuelState(fuelLike(fuels.dieselWinter, { viscosity }), { temperature: 283.15 }))).toEqual([]);
+});
+
+test("fuelState(fuel of no known plugging point, below its cloud point) leaves the plugging point out", () => {
+  const { cautions } = fuelState(fuelLike(fuels.dieselWinter, { cloudPoint: 265 }), { temperature: 260 });
+  expect(cautions[0]).toStrictEqual({ code: "below cloud point", temperature: 260, cloudPoint: 265, estimated: false });
+});
+
+test("fuelState(fuel with no highest cloud point) says at any temperature that its cloud point is an estimate", () => {
+  const { cloudPointLimit: _, ...open } = fuels.dieselWinter;
+  expect(fuelState(open, { temperature: 303.15 }).cautions).toEqual([
+    { code: "estimated", properties: ["cloud point"] },
+  ]);
+});
+
+test("fuelState(biodiesel or paraffinic, at) says what of it is estimated or not known", () => {
+  expect(fuelState(fuels.paraffinic, { temperature: 303.15 }).cautions).toEqual([
+    { code: "estimated", properties: ["viscosity", "density"] },
+    { code: "no vapour pressure" },
+  ]);
+  expect(codes(fuelState(fuels.petrol, { temperature: 303.15 }))).toEqual([]);
+});
+
+test("fuelState(blend with a small part inside its own range) does not warn of the part", () => {
+  const parts = [
+    { fuel: fuels.dieselWinter, share: 0.93 },
+    { fuel: fuels.biodieselSoy, share: 0.07 },
+  ];
+  expect(codes(fuelState(blend(parts), { temperature: 283.15 }))).toEqual([]);
 });
 
 test("fuelState refuses impossible figures, naming the field", () => {

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { type BlendPart, blend } from "./blend.js";
 import { fuelState } from "./FuelState.js";
 import { fuels } from "./fuels.js";
+import { petrolOfClass } from "./petrolOfClass.js";
 
 const { dieselSummer, dieselWinter, biodieselSoy, petrol, ethanol, kerosene, keroseneLight, paraffinic } = fuels;
 const halves = (first: BlendPart["fuel"], second: BlendPart["fuel"]) => [
@@ -104,6 +105,72 @@ test("blend(parts) is as volatile as its most volatile part", () => {
   expect(pressure(halves(dieselWinter, ethanol))).toBe(fuelState(ethanol, at).vapourPressure);
   expect(blend(halves(dieselWinter, ethanol)).estimated).toContain("vapour pressure");
   expect(blend(halves(biodieselSoy, biodieselSoy)).vapourPressure).toEqual({ kind: "none" });
+});
+
+test("blend(parts) is an estimate that names each source of its parts once, and the rule", () => {
+  const twice = blend(halves(dieselWinter, dieselWinter), { rule: "Refutas" });
+  expect(twice.status).toBe("estimate");
+  expect(twice.sources).toEqual([...dieselWinter.sources, "viscosity of the blend: Refutas rule, by volume"]);
+});
+
+test("blend(ten tenths) keeps to the range that all ten share", () => {
+  const parts = Array.from({ length: 10 }, (_, i) => ({ fuel: i === 0 ? biodieselSoy : dieselWinter, share: 0.1 }));
+  expect(blend(parts).range).toEqual({ from: 273.15, to: 313.15 });
+});
+
+test("blend(parts) takes fuels whose ranges meet at one temperature", () => {
+  const cold = { ...dieselWinter, range: { from: 253.15, to: 293.15 } };
+  expect(blend(halves(cold, paraffinic)).range).toEqual({ from: 293.15, to: 293.15 });
+});
+
+test("blend(parts).estimated leaves out the density of a small part, not that of a large one", () => {
+  const estimated = (share: number) =>
+    blend([
+      { fuel: dieselWinter, share: 1 - share },
+      { fuel: paraffinic, share },
+    ]).estimated;
+  expect(estimated(0.5)).toContain("density");
+  expect(estimated(0.11)).toContain("density");
+  expect(estimated(0.1)).not.toContain("density");
+  expect(estimated(0.3 / 3 + 1e-12)).not.toContain("density");
+});
+
+test("blend(parts).estimated has viscosity where ethanol or oil is in it, and cloud point where one is given", () => {
+  expect(blend(halves(dieselSummer, kerosene)).estimated).toEqual([]);
+  expect(blend(halves(dieselWinter, kerosene)).estimated).toEqual([]);
+  expect(blend(halves(petrol, ethanol)).estimated).toContain("viscosity");
+  const oil = { ...dieselSummer, composition: { oil: 1 } };
+  expect(blend(halves(petrol, oil)).estimated).toEqual(["viscosity"]);
+});
+
+test("blend(diesel, biodiesel of no known cloud point) knows only the highest it can be", () => {
+  const { cloudPoint: _, cloudPointLimit: __, ...unknown } = biodieselSoy;
+  const third = blend([fuels.dieselArctic, dieselWinter, unknown].map((fuel) => ({ fuel, share: 1 / 3 })));
+  expect(third).not.toHaveProperty("cloudPoint");
+  expect(third.cloudPointLimit).toBe(277.15);
+  expect(blend(halves(dieselSummer, biodieselSoy))).not.toHaveProperty("cloudPoint");
+  // By volume holds for diesel and biodiesel only, and half of this one is half kerosene.
+  expect(blend(halves(blend(halves(dieselWinter, kerosene)), biodieselSoy)).cloudPointLimit).toBe(288.15);
+});
+
+test("blend(petrols) takes the higher Reid value and the waiver of the one with ethanol, in either order", () => {
+  const american = petrolOfClass({ standard: "ASTM D4814", class: "E", ethanol: 0.1 });
+  const law = { kind: "Reid", reid: 103e3, slope: 3, ethanol: { share: expect.closeTo(0.05, 12), rule: "US waiver" } };
+  expect(blend(halves(petrol, american)).vapourPressure).toEqual(law);
+  expect(blend(halves(american, petrol)).vapourPressure).toEqual(law);
+});
+
+test("blend(petrol, another fuel).vapourPressure is petrol's, without ethanol's own law and beside any other", () => {
+  const reid = { kind: "Reid", reid: 60e3, slope: 3 };
+  const ethanolHalf = { share: 0.5, rule: "EU waiver" };
+  expect(blend(halves(petrol, ethanol)).vapourPressure).toEqual({ ...reid, ethanol: ethanolHalf });
+  const mixed = blend(halves(dieselWinter, petrol));
+  expect(mixed.vapourPressure).toEqual({ kind: "highest of", parts: [reid, dieselWinter.vapourPressure] });
+  expect(mixed.estimated).not.toContain("vapour pressure");
+  expect(blend(halves(mixed, kerosene)).vapourPressure).toEqual({
+    kind: "highest of",
+    parts: [reid, dieselWinter.vapourPressure, kerosene.vapourPressure],
+  });
 });
 
 test("blend refuses too few parts, wrong shares, and fuels without a common range", () => {

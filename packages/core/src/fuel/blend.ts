@@ -55,11 +55,10 @@ export function blend(
   };
 }
 
-/** A part of this share or less does not narrow the range; the reason stands at `blend`. */
-const minorShare = 0.1;
+/** A part of a tenth or less does not narrow the range; the reason stands at `blend`. */
+const isMinor = ({ share }: BlendPart): boolean => share <= 0.1 + 1e-9;
 
 function rangeOf(parts: readonly BlendPart[]): Pick<Fuel, "range" | "minorParts"> {
-  const isMinor = ({ share }: BlendPart) => share <= minorShare + 1e-9;
   const major = parts.filter((part) => !isMinor(part));
   const range = common(major.length > 0 ? major : parts);
   const minor = parts.filter(isMinor).map(({ fuel, share }) => ({ name: fuel.name, share, range: fuel.range }));
@@ -98,7 +97,7 @@ function estimatedOf(
 ): FuelProperty[] {
   const properties = new Set(parts.flatMap(({ fuel }) => fuel.estimated));
   // Density goes by share, so a small part's matters little; a thick small part still counts for viscosity.
-  const major = parts.filter(({ share }) => share > minorShare);
+  const major = parts.filter((part) => !isMinor(part));
   if (!major.some(({ fuel }) => fuel.estimated.includes("density"))) properties.delete("density");
   // The rule was tried on hydrocarbons and biodiesel; alcohol associates, and oil is ten times as thick or more.
   if (composition.ethanol !== undefined || composition.oil !== undefined) properties.add("viscosity");

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { blend } from "./blend.js";
 import { fuelState } from "./FuelState.js";
 import { fuelLike } from "./fuelLike.js";
 import { fuels } from "./fuels.js";
@@ -61,6 +62,40 @@ test("fuelLike(fuel, a cloud point) drops the plugging point of the other fuel, 
 test("fuelLike(petrol E10, a Reid value) takes it as that of the fuel as it is", () => {
   const like = fuelLike(fuels.petrolE10, { reid: 55e3 });
   expect(like.vapourPressure).toEqual({ kind: "Reid", reid: 55e3, slope: 3 });
+});
+
+test("fuelLike(fuel, {}) is that fuel under another heading", () => {
+  const { sources, ...same } = fuelLike(fuels.dieselWinter, {});
+  const { sources: own, ...winter } = fuels.dieselWinter;
+  expect(same).toEqual({ ...winter, status: "measured" });
+  expect(sources).toEqual([...own, "stated by the user: nothing; the rest as winter diesel"]);
+  expect(fuelLike(fuels.petrol, {})).not.toHaveProperty("coldFilterPluggingPoint");
+});
+
+test("fuelLike(fuel, figures).sources names what was stated, and those are estimates no more", () => {
+  const like = fuelLike(blend([fuels.dieselWinter, fuels.ethanol].map((fuel) => ({ fuel, share: 0.5 }))), {
+    viscosity: [point(293.15, 2e-6)],
+    density: [{ temperature: 293.15, density: 810 }],
+    cloudPoint: 260,
+    reid: 20e3,
+  });
+  expect(like.estimated).toEqual([]);
+  expect(like.sources.at(-1)).toMatch(
+    /^stated by the user: viscosity, density, cloud point, vapour pressure; the rest/,
+  );
+  expect(fuelLike(fuels.paraffinic, { density: [{ temperature: 293.15, density: 775 }] }).estimated).toEqual([
+    "viscosity",
+  ]);
+});
+
+test("fuelLike(fuel, viscosities beyond its range) widens the range to them", () => {
+  const { from, to } = fuels.dieselWinter.range;
+  const measured = [point(293.15, 4e-6), point(333.15, 1.8e-6)];
+  const like = fuelLike(fuels.dieselWinter, { viscosity: measured });
+  expect(like.range).toEqual({ from, to: 333.15 });
+  expect(like.viscosity).toEqual({ kind: "points", points: measured });
+  expect(fuelLike(fuels.dieselWinter, { viscosity: [point(343.15, 1.5e-6)] }).range).toEqual({ from, to: 343.15 });
+  expect(fuelLike(fuels.dieselWinter, { viscosity: [point(243.15, 20e-6)] }).range).toEqual({ from: 243.15, to });
 });
 
 test("fuelLike refuses what no fuel has, naming the field", () => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { fuelState } from "./FuelState.js";
+import { fuels } from "./fuels.js";
 import { petrolOfClass } from "./petrolOfClass.js";
 import { petrolVapourPressure } from "./petrolVapourPressure.js";
 
@@ -17,6 +18,13 @@ test("petrolOfClass(ASTM D4814) adds 1 psi from 9 % ethanol on, nothing below", 
   expect(pressure(0.1)).toBeCloseTo(petrolVapourPressure({ reid: 62e3 + 6894.757293168361, slope: 3, ...at }), 6);
   expect(pressure(0.05)).toBeCloseTo(petrolVapourPressure({ reid: 62e3, slope: 3, ...at }), 6);
   expect(pressure(0)).toBe(pressure(0.05));
+});
+
+test("petrolOfClass(given).sources says where its Reid value comes from, in place of petrol's own", () => {
+  const { sources } = petrolOfClass({ standard: "EN 228", class: "C1" });
+  const rest = fuels.petrol.sources.filter((source) => !source.includes("Reid"));
+  expect(rest.length).toBe(fuels.petrol.sources.length - 1);
+  expect(sources).toEqual([...rest, "Reid vapour pressure: EN 228 class C1, at most 80 kPa (seen)"]);
 });
 
 test("petrolOfClass refuses a class that does not exist and names those that do", () => {

@@ -31,6 +31,15 @@ test("volumeCorrection60F takes crude when asked", () => {
   expect(crude).toBeCloseTo(volumeCorrection({ densityAt15: 860.4, temperature, group: "crude" }) / 0.99954, 3);
 });
 
+test.each([
+  [838.3, "fuel oil"],
+  [787.5, "jet fuel"],
+  [770.4, "transition"],
+] as const)("volumeCorrection60F(%d kg/m3, where a group begins) counts as %s", (densityAt60F, group) => {
+  const given = { densityAt60F, temperature: 320 };
+  expect(volumeCorrection60F(given)).toBe(volumeCorrection60F({ ...given, group }));
+});
+
 test("volumeCorrection60F refuses what the tables do not cover", () => {
   expect(() => volumeCorrection60F({ densityAt60F: Number.NaN, temperature: 300 })).toThrow("got NaN");
   expect(() => volumeCorrection60F({ densityAt60F: 850, temperature: 0 })).toThrow(

@@ -143,9 +143,8 @@ export class Intake {
     return terms;
   }
 
+  /** Total pressure where the tanks meet, Pa absolute; -Infinity without a joint, where no tank can give. */
   private jointPressure(flow: number): number {
-    const [first] = this.sources;
-    if (this.joint) return -(this.base + this.joint.at(flow));
-    return first ? first.pressure - first.path.run.at(flow) : -Infinity;
+    return this.joint ? -(this.base + this.joint.at(flow)) : -Infinity;
   }
 }

@@ -5,6 +5,8 @@ import {
   fuelState,
   line,
   marginsOf,
+  type Pump,
+  parallel,
   pump,
   rise,
   type Supply,
@@ -95,6 +97,46 @@ test("SupplyModel.state(demand) counts the kinetic pressure, twice the dynamic o
   // (1e-4 / (pi/4 0.012^2))^2 x 830 = 648.893383
   const wide = modelOf({ suction: fitting({ bore: 0.012, k: 0 }) });
   expect(wide.state(1e-4).vacuum - wide.state(0).vacuum).toBeCloseTo(648.893383, 6);
+});
+
+test("SupplyModel.state(demand) of a fixed pump has no rise beyond what it moves, and relieves what is over", () => {
+  const slip = { flow: 1e-5, rise: 1e5, dynamicViscosity: 830 * 3e-6 };
+  const { pumpRise, relief } = modelOf({ pump: pump({ ...plain.pump, slip } as Pump) }).state(5e-5);
+  expect([pumpRise, relief]).toEqual([80e3, expect.closeTo(2e-4 - 1e-10 * 80e3 - 5e-5, 16)]);
+  const model = modelOf({});
+  expect([2e-4, 2.1e-4].map((demand) => model.state(demand).pumpRise)).toEqual([80e3, 0]);
+});
+
+test("SupplyModel.state(demand) takes the rise of a curve between its points, and holds the last", () => {
+  const points = [
+    { flow: 1e-4, rise: 30e3 },
+    { flow: 2e-4, rise: 20e3 },
+    { flow: 4e-4, rise: 5e3 },
+  ];
+  const model = modelOf({ pump: pump({ kind: "curve", points }) });
+  const rises = [0, 1e-4, 1.5e-4, 3e-4, 4e-4, 5e-4].map((demand) => model.state(demand).pumpRise);
+  expect(rises).toEqual([30e3, 30e3, expect.closeTo(25e3, 9), expect.closeTo(12.5e3, 9), 5e3, 5e3]);
+});
+
+test("SupplyModel.restrict(restrictions) sets named elements and takes others back to their own", () => {
+  const fine = filter({ name: "fine", clean: { drop: 2000, flow: 5e-5, dynamicViscosity: 830 * 3e-6 } });
+  const model = modelOf({ delivery: fine });
+  const clean = model.state(5e-5).feedPressure ?? Number.NaN;
+  model.restrict(new Map([["fine", 3]]));
+  expect(model.state(5e-5).feedPressure).toBeCloseTo(clean - 4000, 8);
+  model.restrict(new Map());
+  expect(model.state(5e-5).feedPressure).toBe(clean);
+});
+
+test("filtersAt(model, demand) finds elements in branches, and none behind a pump whose delivery is shut", () => {
+  const element = (name: string, blocked = false) =>
+    filter({ name, clean: { drop: 2000, flow: 5e-5, dynamicViscosity: 830 * 3e-6 }, blocked });
+  const names = (delivery: Supply["delivery"]) =>
+    filtersAt(modelOf({ suction: parallel(element("a"), series(hose, element("b"))), delivery }), 5e-5).map(
+      ({ part }) => part.name,
+    );
+  expect(names(element("c"))).toEqual(["a", "b", "c"]);
+  expect(names(element("c", true))).toEqual(["a", "b"]);
 });
 
 const bare = "to be a circuit that resists flow, as several tanks join, got";

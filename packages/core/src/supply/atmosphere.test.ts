@@ -22,6 +22,6 @@ test("atmosphere refuses altitudes beyond the troposphere, NaN, and an unknown k
   expect(() => atmosphere(11001)).toThrow("got 11001");
   expect(() => atmosphere(Number.NaN)).toThrow("got NaN");
   expect(() => atmosphere(0, "pressure" as "geometric")).toThrow(
-    'kind to be one of geopotential, geometric, got "pressure"',
+    'atmosphere requires kind to be one of geopotential, geometric, got "pressure"',
   );
 });

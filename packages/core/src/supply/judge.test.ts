@@ -131,8 +131,43 @@ test("judge(supply, …) is unsettled when the low end starves: an element may h
     pump: pump({ kind: "fixed", flow: 1, slip: null, relief: 80e3, reliefTo: "inlet" }),
     delivery: null,
   };
-  const { grade, lowEnd, highEnd } = judge(humped, petrol, {}, 1.3e-4);
+  const { grade, lowEnd, highEnd, worse } = judge(humped, petrol, {}, 1.3e-4);
   expect([lowEnd.grade, highEnd.grade, grade]).toEqual(["starves", "holds", "unsettled"]);
+  expect(worse).toBe(lowEnd);
+});
+
+test("judge(ferry, …) at all its pump can move is tight and breaks nothing", () => {
+  const { grade, middle } = judge(ferry, diesel, limits, 500 / 3.6e6);
+  expect([grade, middle.broken]).toEqual(["tight", []]);
+});
+
+test("judge(ferry, …) lists ceilings the lowest first, and keeps the limit at change out of the clean ones", () => {
+  const { clean, ceilings: found } = judge(ferry, diesel, { ...limits, vacuumAtChange: 8e3 }, demand).middle;
+  const inHand = found.map((one) => one.inHand);
+  expect(inHand).toEqual([...inHand].sort((a, b) => a - b));
+  expect(found[0]?.limit).toBe("vacuum at change");
+  expect(clean?.limit).toBe("pump capacity");
+  expect(judge(ferry, diesel, { ...limits, vacuumClean: 8e3 }, demand).middle.clean?.limit).toBe("vacuum clean");
+});
+
+test("judge(ferry, …) with one soiled element takes all but the clean ceiling from it as it is", () => {
+  const soiled = { ...ferry, delivery: { ...tested(3000), restriction: 4 } };
+  const of = (supply: Supply) => judge(supply, diesel, limits, demand).middle;
+  const feed = (found: readonly { limit: string; flow: number }[]) =>
+    found.find(({ limit }) => limit === "feed pressure")?.flow ?? Number.NaN;
+  expect(feed(of(soiled).ceilings)).toBeLessThan(0.9 * feed(of(ferry).ceilings));
+  expect(feed(of(soiled).cleanCeilings)).toBe(feed(of(ferry).ceilings));
+});
+
+test("judge(ferry, …) with one element known by its rating only is kinder at the low end, and worse at the high one", () => {
+  const rated = filter({ rating: { size: 1e-5, kind: "beta 75", area: 0.02, thickness: 6e-4 } });
+  const { lowEnd, middle, highEnd, worse } = judge({ ...ferry, delivery: rated }, diesel, limits, demand);
+  const feed = [lowEnd, middle, highEnd].map(
+    (one) => one.ceilings.find(({ limit }) => limit === "feed pressure")?.flow ?? Number.NaN,
+  );
+  expect(feed[0]).toBeGreaterThan(feed[1] ?? Number.NaN);
+  expect(feed[1]).toBeGreaterThan(feed[2] ?? Number.NaN);
+  expect(worse).toBe(highEnd);
 });
 
 test.each([0, -1, Number.NaN, Infinity])("judge(…, %d) is refused, and ceilings too", (asked) => {

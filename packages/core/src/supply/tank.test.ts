@@ -16,7 +16,7 @@ function vacuumOf(one: ReturnType<typeof tank>): number {
 }
 
 test("tank({ depth: 0.2 }) is open to the air and has no path of its own", () => {
-  expect(tank({ depth: 0.2 })).toEqual({ depth: 0.2, vent: { kind: "open" }, path: null });
+  expect(tank({ depth: 0.2 })).toStrictEqual({ depth: 0.2, vent: { kind: "open" }, path: null });
   expect(tank({ depth: 0.2, name: "port tank" }).name).toBe("port tank");
 });
 

@@ -3,6 +3,9 @@ import { expect, test } from "vitest";
 
 const sheet = { area: 0.5, thickness: 6e-4, permeability: 2e-13 };
 const clean = { drop: 1500, flow: 5e-5, dynamicViscosity: 0.0035 };
+const air = { flow: 1e-4, sampleArea: 2e-3, pressure: 200, area: 0.5 };
+const mat = { diameter: 1e-5, solidity: 0.1, area: 1, thickness: 1e-3 };
+const rated = { size: 1e-5, kind: "nominal", area: 1, thickness: 1e-3 } as const;
 const points = [
   { drop: 3000, flow: 1e-4 },
   { drop: 8000, flow: 2e-4 },
@@ -62,6 +65,57 @@ test.each<[string, FilterGiven, string]>([
     { rating: { size: 0, kind: "nominal", area: 1, thickness: 1e-3 } },
     "filter requires rating.size to be more than 0 m, got 0",
   ],
+  [
+    "a sheet without area",
+    { airTest: { ...air, area: 0 } },
+    "filter requires airTest.area to be more than 0 m2, got 0",
+  ],
+  [
+    "a sample without area",
+    { airTest: { ...air, sampleArea: 0 } },
+    "filter requires airTest.sampleArea to be more than 0 m2, got 0",
+  ],
+  [
+    "air without pressure",
+    { airTest: { ...air, pressure: 0 } },
+    "filter requires airTest.pressure to be more than 0 Pa, got 0",
+  ],
+  [
+    "fibres without thickness",
+    { fibre: { ...mat, diameter: 0 } },
+    "filter requires fibre.diameter to be more than 0 m, got 0",
+  ],
+  ["a mat without area", { fibre: { ...mat, area: 0 } }, "filter requires fibre.area to be more than 0 m2, got 0"],
+  [
+    "a mat without thickness",
+    { fibre: { ...mat, thickness: 0 } },
+    "filter requires fibre.thickness to be more than 0 m, got 0",
+  ],
+  [
+    "a rating without area",
+    { rating: { ...rated, area: 0 } },
+    "filter requires rating.area to be more than 0 m2, got 0",
+  ],
+  [
+    "a rating without thickness",
+    { rating: { ...rated, thickness: 0 } },
+    "filter requires rating.thickness to be more than 0 m, got 0",
+  ],
+  [
+    "two points without viscosity",
+    { test: { points, density: 830, dynamicViscosity: 0 } },
+    "filter requires test.dynamicViscosity to be more than 0 Pa s, got 0",
+  ],
+  [
+    "folds without depth",
+    { clean, pleats: { depth: 0, gap: 1, area: 1 } },
+    "filter requires pleats.depth to be more than 0 m, got 0",
+  ],
+  [
+    "folds without area",
+    { clean, pleats: { depth: 1, gap: 1, area: 0 } },
+    "filter requires pleats.area to be more than 0 m2, got 0",
+  ],
   ["restriction below 1", { clean, restriction: 0.9 }, "filter requires restriction to be at least 1, got 0.9"],
   ["no restriction", { clean, restriction: Number.NaN }, "filter requires restriction to be at least 1, got NaN"],
   [
@@ -77,4 +131,15 @@ test.each<[string, FilterGiven, string]>([
   ],
 ])("filter(given) refuses %s", (_, given, message) => {
   expect(() => filter(given)).toThrow(message);
+});
+
+test("filter(every source there is) is refused, naming each", () => {
+  const test = { points, density: 830, dynamicViscosity: 0.0025 };
+  expect(() => filter({ clean, test, media: sheet, airTest: air, fibre: mat, rating: rated })).toThrow(
+    `${once} "one-point flow test and two-point flow test and geometry and air test and fibre law and rating estimate"`,
+  );
+});
+
+test("filter({ clean }) is not reversed, unless it is said to be", () => {
+  expect([filter({ clean }), filter({ clean, reversed: true })].map(({ reversed }) => reversed)).toEqual([false, true]);
 });

@@ -40,6 +40,23 @@ describe("follow(rates, start, time, bounds, first)", () => {
     }
   });
 
+  test.each([
+    [null, 1],
+    [1, 1],
+    [5000, 1],
+    [null, 0.75],
+    [5000, 0.75],
+  ])("asks for rates fewer than 570 times: first step %s, bound %d", (first, bound) => {
+    let asked = 0;
+    const counted: Rates = (state, into) => {
+      asked++;
+      return rates(state, into);
+    };
+    follow(counted, start(), 5000, upTo(bound), first);
+    // Six a step: some ninety steps to 1e-10, and the search for the moment a bound is met.
+    expect(asked).toBeLessThanOrEqual(570);
+  });
+
   test("ends at the moment a bound is met, and holds there to 1e-9", () => {
     const { time, state, broken } = follow(rates, start(), 5000, upTo(0.75), null);
     expect([broken, Math.abs(time - 3000) < 1e-4]).toEqual([true, true]);
