@@ -31,8 +31,8 @@ const of = {
   ],
   "study/working": [
     "packages/study/src/working/**/*.test.ts",
-    "tests/mutation/keptOutputs.ts",
-    "tests/properties/working/{formulas,retold,systems}.test.ts",
+    "tests/mutation/{keptOutputs,workings}.ts",
+    "tests/properties/working/{formulas,keys,retold}.test.ts",
   ],
 };
 

@@ -1,6 +1,6 @@
 import type { System } from "@thirstline/spec/system";
 import { type Caution, plain, type UnitSystem, verdictSentence } from "@thirstline/study";
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { html, LitElement, noChange, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { LifeWork } from "../life/LifeWork.js";
 import { controlStyles, sheetStyles } from "../look/sheetStyles.js";
@@ -91,25 +91,28 @@ export class BenchSheet extends LitElement {
     const { system, refusal } = this.sheet;
     const { answers: rest, cautions } = this.settled;
     const sentence = verdictSentence(check, point, units);
+    // A slider's step: sentence and descent now, the rest as it stands until they are painted.
+    const ahead = this.sliding && rest !== this.answers;
+    const near = this.renderRoot.querySelector("vacuum-chart")?.isNear ?? false;
     return html`
       <div class="sheet" @sheet-edit=${this.onEdit}
         @sheet-choose=${(event: HTMLElementEventMap["sheet-choose"]) => this.choose(event.chosen)}>
         <p class=${`verdict ${point.verdict === "cannot say" ? "unknown" : point.verdict}`}>${verdictWord(point.verdict)}</p>
         <p class="sentence">${wordsHtml(sentence, this.live?.(point, units))}</p>
-        ${assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
+        ${ahead ? noChange : assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
         <place-controls .system=${this.settled.system} .point=${rest.point} .units=${units} .examples=${this.examples}
           .chosen=${this.chosen} .soil=${this.life?.answer ? this.life.soil : undefined}></place-controls>
         <fuel-path .system=${system} .point=${point} .units=${units} .chosen=${this.chosen} .marked=${this.marked} .tools=${this.pathTools}
-          .ahead=${this.sliding && rest !== this.answers} .cautioned=${this.cautioned}></fuel-path>
+          .ahead=${ahead} .cautioned=${this.cautioned}></fuel-path>
         <path-saves class="no-print" .name=${system.name} .point=${rest.point} .units=${units}></path-saves>
         ${refusal === "" ? nothing : html`<p class="refusal" role="alert">That cannot be: ${refusal}.</p>`}
         ${this.editor()}
         <caution-list class="after" .cautions=${cautions} .units=${units}></caution-list>
-        ${this.charts()}
+        ${ahead && !near ? noChange : this.charts(near)}
         <details class="parts block after"><summary>Table of parts</summary>
           <parts-table .point=${rest.point} .pump=${rest.check.pump} .units=${units}></parts-table></details>
       </div>
-      <p class="unseen" role="status">${plain(verdictSentence(rest.check, rest.point, units))}</p>`;
+      <p class="unseen" role="status">${ahead ? noChange : plain(verdictSentence(rest.check, rest.point, units))}</p>`;
   }
 
   protected override async firstUpdated(): Promise<void> {
@@ -176,13 +179,12 @@ export class BenchSheet extends LitElement {
   }
 
   /** What is fetched once the path stands: charts, the map, what is pinned. */
-  private charts(): TemplateResult | typeof nothing {
+  private charts(near: boolean): TemplateResult | typeof nothing {
     if (!this.complete) return nothing;
     const { units, sheet } = this;
     const { answers, system } = this.settled;
-    const curve = this.renderRoot.querySelector("vacuum-chart");
     return html`
-      <section class="block after"><vacuum-chart .system=${curve?.isNear ? sheet.system : system} .pins=${sheet.pins} .units=${units}></vacuum-chart></section>
+      <section class="block after"><vacuum-chart .system=${near ? sheet.system : system} .pins=${sheet.pins} .units=${units}></vacuum-chart></section>
       ${this.lasting()}
       <section class="block after halves">
         <cold-map .system=${system} .point=${answers.point} .units=${units}></cold-map>
