@@ -70,6 +70,7 @@ export {
   type LoadingLawName,
   lawConstants,
   type SingleLawName,
+  singleLawNames,
 } from "./loading/LoadingLawKinds.js";
 export { loadAtRatio } from "./loading/loadAtRatio.js";
 export { loadingLaw } from "./loading/loadingLaw.js";
