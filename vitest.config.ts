@@ -2,7 +2,7 @@ import { availableParallelism } from "node:os";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { chromium } from "./tests/support/chromium.mjs";
-import { sourceAlias } from "./tests/support/sourceAlias.js";
+import { sourceAlias } from "./tests/support/sourceAlias.mjs";
 
 const resolve = { alias: sourceAlias };
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type Plugin, runnerImport } from "vite";
-import { sourceAlias } from "../tests/support/sourceAlias.js";
+import { sourceAlias } from "../tests/support/sourceAlias.mjs";
 
 const file = fileURLToPath(new URL("../packages/spec/demo/elements.csv", import.meta.url));
 const spec = fileURLToPath(new URL("../packages/spec/src/index.ts", import.meta.url));

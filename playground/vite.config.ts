@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
-import { sourceAlias } from "../tests/support/sourceAlias.js";
+import { sourceAlias } from "../tests/support/sourceAlias.mjs";
 import { catalogue } from "./vite.catalogue.js";
 import { examples } from "./vite.examples.js";
 import { field } from "./vite.field.js";

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Plugin, runnerImport } from "vite";
-import { sourceAlias } from "../tests/support/sourceAlias.js";
+import { sourceAlias } from "../tests/support/sourceAlias.mjs";
 
 const folder = fileURLToPath(new URL("../packages/spec/demo/", import.meta.url));
 const spec = fileURLToPath(new URL("../packages/spec/src/index.ts", import.meta.url));

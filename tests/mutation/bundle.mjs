@@ -1,5 +1,6 @@
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "vite";
+import { sourceAlias } from "../support/sourceAlias.mjs";
 import { bundle, target } from "./target.mjs";
 
 // Run by Stryker in its own copy of the repository, after it has planted its mutants: puts the tests and the sources under
@@ -8,9 +9,6 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 const registry = fileURLToPath(new URL("registry.mjs", import.meta.url));
 const fewer = fileURLToPath(new URL("fewerCases.mjs", import.meta.url));
 const entry = "\0tests";
-
-/** @param {string} file */
-const source = (file) => `${root}packages/${file}`;
 
 /** The tests in order, as imports. */
 function tests() {
@@ -26,13 +24,7 @@ await build({
   configFile: false,
   root,
   logLevel: "warn",
-  resolve: {
-    alias: [
-      { find: /^@thirstline\/(core|spec|study)$/, replacement: source("$1/src/index.ts") },
-      { find: /^@thirstline\/study\/working$/, replacement: source("study/src/working/index.ts") },
-      { find: /^@thirstline\/spec\/system$/, replacement: source("spec/src/system.ts") },
-    ],
-  },
+  resolve: { alias: sourceAlias },
   plugins: [
     {
       name: "all-tests",

@@ -3,6 +3,7 @@ import { PassThrough, Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { main } from "../../packages/cli/src/main.js";
+import { keptText } from "../journeys/cli/keptText.js";
 
 // The journeys run the command line as a process, where no planted mutant reaches it. Here the quick ones of its kept
 // outputs are asked for in the tests' own process, and compared in the same way.
@@ -36,13 +37,13 @@ function argsOf(text: string): string[] {
   );
 }
 
-/** What a command line does, in the form in which it is kept. */
-async function outcome(args: readonly string[], cwd: string): Promise<string> {
+/** What a command line does, with options that change nothing of it, in the form in which it is kept. */
+async function outcome(args: readonly string[], options: readonly string[], cwd: string): Promise<string> {
   const [stdout, stderr] = [new PassThrough(), new PassThrough()];
   const io = { stdin: Readable.from([]), stdout, stderr, cwd, columns: undefined, isTerminal: false, environment: {} };
-  const code = await main(args, io);
+  const code = await main([...args, ...options], io);
   const said = (stream: PassThrough) => (stream.read() as Buffer | null)?.toString() ?? "";
-  return `exit code ${code}\n--- standard output\n${said(stdout)}--- standard error\n${said(stderr)}---\n`;
+  return keptText(args, { stdout: said(stdout), stderr: said(stderr), code });
 }
 
 for (const [folder, names] of Object.entries(kept)) {
@@ -54,7 +55,7 @@ for (const [folder, names] of Object.entries(kept)) {
     // A thread would load sources without mutants; the figures are the same however many there are.
     const drawn = ["check", "curve", "life", "swap", "size", "fleet"].includes(args[0] ?? "") ? ["--workers", "1"] : [];
     test(`thirstline ${args.join(" ")} (${folder}/${name})`, async () => {
-      expect(await outcome([...args, ...drawn], cwd)).toBe(text.slice(text.indexOf("\n") + 1));
+      expect(await outcome(args, drawn, cwd)).toBe(text);
     });
   }
 }

@@ -1,4 +1,4 @@
-// What MUTATE asks for: "core", or one folder of it, "core/parts". Shared by Stryker's configuration, the bundle and Vitest's.
+// What MUTATE asks for: "core", or one folder of it, "core/parts". Shared by Stryker's configuration, the bundle and the runner.
 const asked = process.env.MUTATE ?? "core";
 const [pack = "core", ...folders] = asked.split("/");
 

@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
-import { sourceAlias } from "../support/sourceAlias.js";
+import { sourceAlias } from "../support/sourceAlias.mjs";
 
 // What runs for minutes or hours, outside CI: `npm run soak`.
 export default defineConfig({

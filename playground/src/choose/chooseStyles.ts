@@ -1,13 +1,11 @@
 import { css } from "lit";
+import { verdictStyles } from "../look/verdictStyles.js";
 
 /** What the parts of the choosing view have in common. */
 export const chooseStyles = css`
+  ${verdictStyles}
   :host { display: block; min-width: 0; }
   .sentence { font-size: clamp(1.35rem, 0.9rem + 1.5vw, 1.95rem); line-height: 1.28; font-weight: 420; margin: 10px 0 18px; max-width: 36em; text-wrap: pretty; }
-  .verdict { display: inline-block; font-size: 0.86rem; font-weight: 700; letter-spacing: 0.04em; padding: 2px 10px; border: 2px solid currentColor; border-radius: 4px; }
-  .verdict.bad { color: var(--limit); }
-  .verdict.care { border-style: dashed; }
-  .verdict.unknown { border-style: dotted; }
   .two { display: grid; gap: 28px 48px; align-items: start; grid-template-columns: minmax(0, 1fr); }
   /* Beside a working there is no room for two: what it is of comes first. */
   @media screen and (min-width: 1000px) { .two { grid-template-columns: var(--two, minmax(20rem, 25rem) minmax(0, 1fr)); } .two > :last-child { order: var(--answer, 0); } }

@@ -1,5 +1,6 @@
 import type { System } from "@thirstline/spec/system";
 import {
+  capital,
   plain,
   type SwapAnswer,
   type SwapVerdict,
@@ -22,11 +23,11 @@ import "./pair-chart.js";
 import { reasonFigures } from "./reasonFigures.js";
 import { unbroken } from "./unbroken.js";
 
-const words: Readonly<Record<SwapVerdict, readonly [words: string, look: string]>> = {
-  yes: ["Yes", ""],
-  "with care": ["With care", "care"],
-  no: ["No", "bad"],
-  "cannot say": ["Cannot say", "unknown"],
+const looks: Readonly<Record<SwapVerdict, string>> = {
+  yes: "",
+  "with care": "care",
+  no: "bad",
+  "cannot say": "unknown",
 };
 
 /** What stands before a reason of each weight. */
@@ -73,9 +74,8 @@ export class SwapAnswerElement extends LitElement {
 
   override render() {
     const { answer, units, subject } = this;
-    const [word, look] = words[answer.verdict];
     const rows = swapRows(answer, units).filter(({ name }) => name !== "element");
-    return html`<p class=${`verdict ${look}`}>${word}</p>
+    return html`<p class=${`verdict ${looks[answer.verdict]}`}>${capital(answer.verdict)}</p>
       <p class="sentence" role="status">${wordsHtml(unbroken(swapSentence(answer, units)), choiceFigures(subject))}</p>
       <ul aria-label="Why">${answer.reasons.map(
         (reason) =>

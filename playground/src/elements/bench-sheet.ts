@@ -21,6 +21,8 @@ import "./caution-list.js";
 import "./fuel-path.js";
 import "./place-controls.js";
 
+const looks = { holds: "", tight: "care", starves: "bad", "cannot say": "unknown" } as const;
+
 /** What the rest of the sheet shows. */
 interface Settled {
   readonly answers: Answers;
@@ -97,7 +99,7 @@ export class BenchSheet extends LitElement {
     return html`
       <div class="sheet" @sheet-edit=${this.onEdit}
         @sheet-choose=${(event: HTMLElementEventMap["sheet-choose"]) => this.choose(event.chosen)}>
-        <p class=${`verdict ${point.verdict === "cannot say" ? "unknown" : point.verdict}`}>${verdictWord(point.verdict)}</p>
+        <p class=${`verdict ${looks[point.verdict]}`}>${verdictWord(point.verdict)}</p>
         <p class="sentence">${wordsHtml(sentence, this.live?.(point, units))}</p>
         ${ahead ? noChange : assumedWords(system, units).map((words) => html`<p class="assumed"><b>Assumed, not tested:</b> ${words}. A flow test would settle it.</p>`)}
         <place-controls .system=${this.settled.system} .point=${rest.point} .units=${units} .examples=${this.examples}

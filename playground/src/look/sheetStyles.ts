@@ -1,4 +1,5 @@
 import { css } from "lit";
+import { verdictStyles } from "./verdictStyles.js";
 
 /** Buttons, lists to choose from and the like, the same in every element. */
 export const controlStyles = css`
@@ -35,11 +36,8 @@ export const sheetStyles = css`
   .sentence { font-size: clamp(1.35rem, 0.9rem + 1.75vw, 2.15rem); line-height: 1.28; font-weight: 420; margin: 26px 0 18px; max-width: 44em; text-wrap: pretty; }
   .sentence .figure { font-weight: 720; white-space: nowrap; }
   .assumed { border-left: 4px double var(--ink); padding: 2px 0 2px 12px; margin: -8px 0 18px; max-width: 62em; }
-  .verdict { display: inline-block; font-size: 0.86rem; font-weight: 700; letter-spacing: 0.04em; margin: 20px 0 -20px; padding: 2px 10px;
-    border: 2px solid currentColor; border-radius: 4px; align-self: start; }
-  .verdict.starves { color: var(--limit); }
-  .verdict.tight { border-style: dashed; }
-  .verdict.unknown { border-style: dotted; }
+  ${verdictStyles}
+  .verdict { margin: 20px 0 -20px; align-self: start; }
   .sheet { display: flex; flex-direction: column; }
   .sheet > * { flex: none; }
   /* What changes is painted, not what stands around it. */

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
+import { keptText } from "./keptText.js";
 import { type Setting, thirstline } from "./thirstline.js";
 
 const refresh = process.env.REFRESH_EXPECTED === "1";
@@ -27,12 +28,8 @@ export interface Keeping {
 /** Path of a kept outcome's folder, with a slash at its end. */
 export const keptIn = (folder: string): string => fileURLToPath(new URL(`./${folder}/`, import.meta.url));
 
-/** A command line and everything it did, as it is kept. */
 function outcome({ args, folder, input = "" }: Transcript): string {
-  const { stdout, stderr, code } = thirstline(args, { folder, input });
-  const words = args.map((arg) => (/^[\w./=-]+$/.test(arg) ? arg : `"${arg}"`));
-  const parts = [`$ thirstline ${words.join(" ")}`.trimEnd(), `exit code ${code}`];
-  return `${[...parts, `--- standard output\n${stdout}--- standard error\n${stderr}`].join("\n")}---\n`;
+  return keptText(args, thirstline(args, { folder, input }));
 }
 
 /**

@@ -2,7 +2,6 @@ import {
   filter,
   filtersAt,
   fitting,
-  fuelState,
   line,
   marginsOf,
   type Pump,
@@ -10,26 +9,12 @@ import {
   pump,
   rise,
   type Supply,
-  SupplyModel,
   series,
   tank,
   valve,
 } from "@thirstline/core";
 import { expect, test } from "vitest";
-
-const diesel = fuelState({ density: 830, kinematicViscosity: 3e-6, vapourPressure: 100 });
-const hose = line({ length: 3, bore: 0.012, roughness: 1e-6 });
-const plain: Supply = {
-  ambientPressure: 101325,
-  tanks: [tank({ depth: 0.2 })],
-  suction: hose,
-  pump: pump({ kind: "fixed", flow: 2e-4, slip: null, relief: 80e3, reliefTo: "inlet" }),
-  delivery: null,
-};
-
-function modelOf(supply: Partial<Supply>): SupplyModel {
-  return new SupplyModel({ ...plain, ...supply }, { fuel: diesel, passage: "smooth", end: "middle" });
-}
+import { hose, modelOf, plain } from "../../../../tests/support/plainSupply.js";
 
 const toTank = (slip: { flow: number; rise: number; dynamicViscosity: number } | null) =>
   pump({ kind: "fixed", flow: 2e-4, slip, relief: 80e3, reliefTo: "tank" });

@@ -1,33 +1,9 @@
-import {
-  filter,
-  fitting,
-  fuelState,
-  line,
-  marginsOf,
-  parallel,
-  pump,
-  rise,
-  type Supply,
-  SupplyModel,
-  series,
-  tank,
-  valve,
-} from "@thirstline/core";
+import { filter, fitting, marginsOf, parallel, rise, series, tank, valve } from "@thirstline/core";
 import { expect, test } from "vitest";
+import { hose, modelOf } from "../../../../tests/support/plainSupply.js";
 
-const diesel = fuelState({ density: 830, kinematicViscosity: 3e-6, vapourPressure: 100 });
-const hose = line({ length: 3, bore: 0.012, roughness: 1e-6 });
 const clean = { drop: 2000, flow: 5e-5, dynamicViscosity: 830 * 3e-6 };
 const head = 830 * 9.80665;
-const plain: Supply = {
-  ambientPressure: 101325,
-  tanks: [tank({ depth: 0.2 })],
-  suction: hose,
-  pump: pump({ kind: "fixed", flow: 2e-4, slip: null, relief: 80e3, reliefTo: "inlet" }),
-  delivery: null,
-};
-const modelOf = (supply: Partial<Supply>) =>
-  new SupplyModel({ ...plain, ...supply }, { fuel: diesel, passage: "smooth", end: "middle" });
 
 test("SupplyModel.descent(demand) counts velocity in the last bore, of a fitting as of a line", () => {
   // (1e-4 / (pi/4 0.012^2))^2 x 830 = 648.893383

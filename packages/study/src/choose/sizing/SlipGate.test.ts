@@ -1,17 +1,12 @@
-import { readFileSync } from "node:fs";
-import { readCatalogue } from "@thirstline/spec";
 import type { CatalogueElement, System } from "@thirstline/spec/system";
 import { describe, expect, test } from "vitest";
+import { demoElements } from "../../../../../tests/properties/choose/arrangements.js";
 import { demoSystem } from "../../../../../tests/support/fleets.js";
 import { check } from "../../check/check.js";
 import { SlipGate } from "./SlipGate.js";
 import { arranged, stackOf } from "./stack.js";
 
-const read = readCatalogue(readFileSync(new URL("../../../../spec/demo/elements.csv", import.meta.url)), {
-  file: "elements.csv",
-});
-if ("faults" in read) throw new Error("faults");
-const elements: readonly CatalogueElement[] = read.elements.slice(0, 4);
+const elements = demoElements("elements.csv").slice(0, 4);
 
 /** A pump that slips and relieves to the tank: what it moves hangs on the drops it moves it against. */
 const system: System = {

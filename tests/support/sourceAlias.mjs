@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 
-const source = (file: string): string => fileURLToPath(new URL(`../../packages/${file}`, import.meta.url));
+/** @param {string} file */
+const source = (file) => fileURLToPath(new URL(`../../packages/${file}`, import.meta.url));
 
 /** Points our packages at their sources, so that neither tests nor the page need a build first. */
 export const sourceAlias = [
