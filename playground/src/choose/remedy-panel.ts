@@ -1,5 +1,6 @@
 import type { System } from "@thirstline/spec/system";
 import {
+  isWorthTheWork,
   plain,
   type RemedyAnswer,
   type RemedyKind,
@@ -41,6 +42,8 @@ export class RemedyPanel extends LitElement {
     details { margin-top: 20px; max-width: 46rem; }
     h2 { margin-top: 28px; }
     .quiet { margin-top: 12px; max-width: 60em; }
+    ul.quiet { padding-left: 1.2em; columns: 22em 2; column-gap: 2em; }
+    li { break-inside: avoid; }
     @media print { h2 { margin-top: 14px; } .quiet { max-width: none; margin-top: 6px; } }
   `,
   ];
@@ -66,7 +69,7 @@ export class RemedyPanel extends LitElement {
     if (answer === null || subject === null)
       return html`<p class="quiet" role="status">Trying every single change.</p>`;
     const { now, single, pairs } = answer;
-    const useful = single.filter((one) => buys(one, now));
+    const useful = single.filter((one) => isWorthTheWork(one, now));
     const rest = single.filter((one) => !useful.includes(one));
     const nameOf = (one: RemedyResult) => nameIn(answer, one);
     const shown = choiceFigures(subject);
@@ -81,7 +84,7 @@ export class RemedyPanel extends LitElement {
         <p class="quiet">Each alone, at the temperature where it leaves least in hand.</p>`
       }
       ${pairs.length === 0 ? nothing : html`<h2>The best pairs</h2>${table(pairs, "The best pairs")}`}
-      ${rest.length === 0 ? nothing : html`<p class="quiet">What buys nothing worth the work: ${tried.map((one, at) => html`${at === 0 ? "" : "; "}${one}`)}.</p>`}
+      ${rest.length === 0 ? nothing : html`<h2>What buys nothing worth the work</h2><ul class="quiet">${tried.map((one) => html`<li>${one}</li>`)}</ul>`}
       ${this.costBoxes(single)}`;
   }
 
@@ -126,11 +129,6 @@ function subjectOf(
       return one ? `With ${plain(remediesWords(one.changes, units))}.` : "As it is.";
     },
   };
-}
-
-/** Whether a change buys anything worth the work: more in hand, or less over the clean limit. */
-function buys(one: RemedyResult, now: RemedyResult): boolean {
-  return one.inHand > now.inHand + 5e-4 || (one.overClean ?? 0) < (now.overClean ?? 0) - 50;
 }
 
 declare global {

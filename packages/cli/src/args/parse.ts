@@ -25,11 +25,12 @@ export async function parse(args: readonly string[]): Promise<Parsed> {
   const faults: ArgumentFault[] = [];
   const given = new Map<OptionName, string[]>();
   const words: string[] = [];
+  const strange: string[] = [];
   for (const token of tokens) {
     if (token.kind === "positional") words.push(token.value);
     if (token.kind !== "option") continue;
     const option = options.find(({ name }) => name === token.name);
-    if (option === undefined) faults.push(await unknownOption(token.rawName));
+    if (option === undefined) strange.push(token.rawName);
     else faults.push(...take(option, token, given));
   }
   // Many type "help" or "help check" out of habit.
@@ -39,6 +40,7 @@ export async function parse(args: readonly string[]): Promise<Parsed> {
   }
   const [word, ...files] = words;
   const command = commands.find(({ name }) => name === word) ?? null;
+  faults.push(...(await Promise.all(strange.map((rawName) => unknownOption(rawName, command)))));
   const free = given.has("help") || given.has("version");
   if (word === undefined && !free && faults.length === 0) faults.push(missingCommand());
   if (word !== undefined && command === null) faults.push(await unknownCommand(word));
@@ -95,13 +97,16 @@ function foreign(command: Command, given: ReadonlyMap<OptionName, readonly strin
   });
 }
 
-async function unknownOption(rawName: string): Promise<ArgumentFault> {
+async function unknownOption(rawName: string, command: Command | null): Promise<ArgumentFault> {
   const { nearest } = await import("@thirstline/spec");
   const near = nearest(
     rawName.replace(/^-+/, ""),
     options.map(({ name }) => name),
   );
-  const hint = near === undefined ? "see thirstline --help" : `did you mean --${near}?`;
+  const hint =
+    near === undefined
+      ? `see thirstline ${command === null ? "" : `${command.name} `}--help`
+      : `did you mean --${near}?`;
   return { at: rawName, code: "unknown option", message: `is not an option; ${hint}` };
 }
 

@@ -1,5 +1,6 @@
 import {
   figure,
+  isWorthTheWork,
   limitName,
   moneyText,
   plain,
@@ -29,19 +30,19 @@ export function remedyText(
   paint: Paint,
 ): string[] {
   const { single, pairs, now } = answer;
-  const gained = single.filter(
-    (one) => one.inHand > now.inHand + 5e-4 || (one.overClean ?? 0) < (now.overClean ?? 0) - 50,
-  );
+  const gained = single.filter((one) => isWorthTheWork(one, now));
   const rest = single.filter((one) => !gained.includes(one));
   const [header = "", ...rows] = tableLines(columnsOf([now, ...gained], units));
-  const nothing = rest.map(({ changes }) => plain(remediesWords(changes, units))).join("; ");
   return [
     ...headingOf(answer.system, answer.verdict.toUpperCase(), tones[answer.verdict], paint),
     ...separated([
       wrap(plain(remedySentence(answer, units))),
       [paint("strong", header), ...rows, ...footLines(answer, units)],
       pairLines(pairs, units),
-      rest.length === 0 ? [] : wrap(`What buys nothing worth the work: ${nothing}.`),
+      listed(
+        "What buys nothing worth the work:",
+        rest.map(({ changes }) => plain(remediesWords(changes, units))),
+      ),
       cautionLines(fileCautions, [answer.worst], units),
     ]),
   ];
@@ -75,15 +76,17 @@ function columnsOf(results: readonly RemedyResult[], units: UnitSystem): Column[
 
 /** Two changes at once: what they leave in hand, and what they are. */
 function pairLines(pairs: readonly RemedyResult[], units: UnitSystem): string[] {
-  if (pairs.length === 0) return [];
-  return [
-    "The best pairs:",
-    ...pairs.flatMap(({ changes, inHand, verdict, cost }) => {
-      const priced = cost === null ? "" : `, at ${moneyText(cost)}`;
-      const text = `${plain(remediesWords(changes, units))}: ${verdict}, ${quantity(inHand, "ratio", units)} in hand${priced}`;
-      return wrap(`- ${text}`, "  ", 78).map((line) => `  ${line}`);
-    }),
-  ];
+  const lines = pairs.map(({ changes, inHand, verdict, cost }) => {
+    const priced = cost === null ? "" : `, at ${moneyText(cost)}`;
+    return `${plain(remediesWords(changes, units))}: ${verdict}, ${quantity(inHand, "ratio", units)} in hand${priced}`;
+  });
+  return listed("The best pairs:", lines);
+}
+
+/** A title with a line for each; nothing without any. */
+function listed(title: string, texts: readonly string[]): string[] {
+  if (texts.length === 0) return [];
+  return [title, ...texts.flatMap((text) => wrap(`- ${text}`, "  ", 78).map((line) => `  ${line}`))];
 }
 
 /** No change takes more room than leaves the figures theirs. */

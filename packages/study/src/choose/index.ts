@@ -10,6 +10,7 @@ export type { Fineness } from "./captureBetween.js";
 export { fitElement } from "./fitElement.js";
 export { fittedFrom } from "./fittedFrom.js";
 export { hoseBores } from "./hoseBores.js";
+export { isWorthTheWork } from "./isWorthTheWork.js";
 export { type Remedy, type RemedyAnswer, type RemedyKind, type RemedyResult, remedyKinds } from "./RemedyAnswer.js";
 export { type RemedyOptions, remedy } from "./remedy.js";
 export { remedyNamed } from "./remedyNamed.js";
