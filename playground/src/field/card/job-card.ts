@@ -45,6 +45,7 @@ export class JobCard extends LitElement {
     .log ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: 12px; }
     .log { break-inside: avoid; }
     .log .note, .log .line { grid-column: 1 / -1; }
+    .field + .note, .line + .note { margin-top: 0.5em; }
     .field, .line { display: flex; align-items: flex-end; gap: 6px; min-height: 1.95em; margin: 0; }
     .field::after, .line::after { content: ""; flex: 1; min-width: 2.5em; border-bottom: 1px solid var(--ink); }
     @media print {

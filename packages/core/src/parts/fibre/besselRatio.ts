@@ -24,6 +24,7 @@ export function besselRatio(x: number): number {
     const weight = Math.exp(-x * rise);
     order0 += weight;
     excess += weight * rise;
-    if (weight * (1 + rise) < 1e-18) return 1 + excess / order0;
+    // Turned round, so that what is no number ends too.
+    if (!(weight * (1 + rise) >= 1e-18)) return 1 + excess / order0;
   }
 }
