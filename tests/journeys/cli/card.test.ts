@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { testKeptOutcomes } from "./keptOutcomes.js";
+import { strayFigures } from "./strayFigures.js";
 import { thirstline } from "./thirstline.js";
 
 // The job card. Kept outcomes are made anew as those of the other commands are.
@@ -28,17 +29,6 @@ testKeptOutcomes({
 
 const UNITS = ["Pa", "m3/s", "kg/m3", "K", "m", "m3", "s", "1"];
 
-/** Where a number stands outside { value, unit }, a figure has no known unit, or a missing one no reason. */
-function strayFigures(value: unknown, path: string): string[] {
-  if (typeof value === "number") return [path];
-  if (typeof value !== "object" || value === null) return [];
-  if (!("value" in value))
-    return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
-  const { value: figure, unit, reason } = value as { value: unknown; unit?: unknown; reason?: unknown };
-  const known = typeof unit === "string" && UNITS.includes(unit);
-  return known && (typeof figure === "number") === (reason === undefined) ? [] : [path];
-}
-
 describe("thirstline card --json", () => {
   test.each([
     "heron.yaml",
@@ -50,7 +40,7 @@ describe("thirstline card --json", () => {
   ])("of %s puts every number into a value with its unit", (file) => {
     const { stdout, stderr, code } = thirstline(["card", file, "--json"], { folder: "demo" });
     const parsed: { answers: { question: string; sections: { name: string }[] }[] } = JSON.parse(stdout);
-    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(strayFigures(parsed, UNITS)).toEqual([]);
     expect(parsed.answers.map(({ question }) => question)).toEqual(["card"]);
     expect(parsed.answers[0]?.sections[0]?.name).toBe("cautions");
     expect({ stderr, code }).toEqual({ stderr: "", code: 0 });

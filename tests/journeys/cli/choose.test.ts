@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { testKeptOutcomes } from "./keptOutcomes.js";
+import { strayFigures } from "./strayFigures.js";
 import { thirstline } from "./thirstline.js";
 
 // The commands that choose: swap, size and remedy. Kept outcomes are made anew as those of the other commands are.
@@ -123,17 +124,6 @@ testKeptOutcomes({
 
 const UNITS = ["Pa", "m3/s", "m2/s", "kg/m3", "K", "m", "s", "1", "catalogue currency", "stated currency"];
 
-/** Where a number stands outside { value, unit }, a figure has no known unit, or a missing one no reason. */
-function strayFigures(value: unknown, path: string): string[] {
-  if (typeof value === "number") return [path];
-  if (typeof value !== "object" || value === null) return [];
-  if (!("value" in value))
-    return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
-  const { value: figure, unit, reason } = value as { value: unknown; unit?: unknown; reason?: unknown };
-  const known = typeof unit === "string" && UNITS.includes(unit);
-  return known && (typeof figure === "number") === (reason === undefined) ? [] : [path];
-}
-
 describe("thirstline ... --json", () => {
   test.each<readonly string[]>([
     ["swap", "heron.yaml", ...both, "--with", "element P10 tall", ...from, "--draws", "20", "--labour", "60"],
@@ -148,7 +138,7 @@ describe("thirstline ... --json", () => {
     const { stdout, stderr } = thirstline([...args, "--json"], { folder: "demo" });
     const parsed: { answers: { question: string }[] } = JSON.parse(stdout);
     expect(parsed.answers.map(({ question }) => question)).toEqual([args[0]]);
-    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(strayFigures(parsed, UNITS)).toEqual([]);
     expect(stderr).toBe("");
   });
 

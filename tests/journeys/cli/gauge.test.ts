@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { type Transcript, testKeptOutcomes } from "./keptOutcomes.js";
+import { strayFigures } from "./strayFigures.js";
 import { thirstline } from "./thirstline.js";
 
 // Readings of a gauge against a machine's file. Kept outcomes are made anew as those of the other commands are.
@@ -83,19 +84,6 @@ test("every demonstration of readings says that it is invented", () => {
 
 const UNITS = ["Pa", "K", "s", "1"];
 
-/** Where a number stands outside { value, unit }, a figure has no known unit, or a missing one no reason. */
-function strayFigures(value: unknown, path: string): string[] {
-  if (typeof value === "number") return [path];
-  if (typeof value !== "object" || value === null) return [];
-  if (!("value" in value)) {
-    return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
-  }
-  const { value: figure, unit, reason } = value as { value: unknown; unit?: unknown; reason?: unknown };
-  const numbers = Array.isArray(figure) ? figure : [figure];
-  const known = typeof unit === "string" && UNITS.includes(unit);
-  return known && numbers.every((one) => typeof one === "number") === (reason === undefined) ? [] : [path];
-}
-
 describe("thirstline gauge --json", () => {
   test.each([
     [heron("loading")],
@@ -108,7 +96,7 @@ describe("thirstline gauge --json", () => {
     const { stdout, stderr } = thirstline([...args, "--json"], { folder: "demo" });
     const parsed: { answers: { question: string }[] } = JSON.parse(stdout);
     expect(parsed.answers.map(({ question }) => question)).toEqual(["gauge"]);
-    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(strayFigures(parsed, UNITS)).toEqual([]);
     expect(stderr).toBe("");
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { testKeptOutcomes } from "./keptOutcomes.js";
+import { strayFigures } from "./strayFigures.js";
 import { type Setting, thirstline } from "./thirstline.js";
 
 // The command that shows how a figure was reached. Kept outcomes are made anew as those of the other commands are.
@@ -72,19 +73,11 @@ const transcripts = given.map(([name, folder, ...args]) => ({ name, folder, args
 
 testKeptOutcomes({ folder: "whyExpected", transcripts, wide: /markdown\.txt$/ });
 
-/** Numbers that stand outside { value, unit }. */
-function strayFigures(value: unknown, path: string): string[] {
-  if (typeof value === "number") return [path];
-  if (typeof value !== "object" || value === null) return [];
-  if ("value" in value && "unit" in value) return [];
-  return Object.entries(value).flatMap(([key, inner]) => strayFigures(inner, `${path}.${key}`));
-}
-
 describe("thirstline why ... --json", () => {
   test("gives the whole working, every figure with its unit, and what the proof came to", () => {
     const { stdout, code } = thirstline(["why", "heron.yaml", "drop of prefilter A", "--json"], { folder: "demo" });
     const parsed = JSON.parse(stdout);
-    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(strayFigures(parsed)).toEqual([]);
     const [answer] = parsed.answers;
     expect(answer).toMatchObject({ file: "heron.yaml", question: "why", figure: "drop of prefilter A" });
     expect(answer.step.formula.text).toBe("mu * R * r * Q");
@@ -97,7 +90,7 @@ describe("thirstline why ... --json", () => {
       folder: "demo",
     });
     const parsed = JSON.parse(stdout);
-    expect(strayFigures(parsed, "")).toEqual([]);
+    expect(strayFigures(parsed)).toEqual([]);
     expect(parsed.answers[0]).toMatchObject({
       file: "heron.yaml",
       question: "why",
@@ -112,7 +105,7 @@ describe("thirstline why ... --json", () => {
   test("of another question without a figure lists what its answer is of, with the figures of each", () => {
     const { stdout } = thirstline(["why", "heron.yaml", ...size, "--json"], { folder: "demo" });
     const { answers } = JSON.parse(stdout);
-    expect(strayFigures(answers, "")).toEqual([]);
+    expect(strayFigures(answers)).toEqual([]);
     const subjects = answers.map((one: { subject: string }) => one.subject);
     expect(subjects.slice(0, 3)).toEqual(["search", "arrangement 1", "arrangement 2"]);
     const names = answers[1].figures.map((one: { name: string }) => one.name);

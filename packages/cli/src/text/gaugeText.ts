@@ -1,5 +1,4 @@
 import {
-  figure,
   type GaugeAnswer,
   gaugeCautionWords,
   gaugeFinding,
@@ -10,12 +9,12 @@ import {
   quantity,
   type SideAnswer,
   type UnitSystem,
-  unitOf,
   withoutWords,
 } from "@thirstline/study";
 import type { Answered } from "../commands/Answered.js";
 import type { Paint, Tone } from "../io/paint.js";
 import { cautionItems, fileCautionTexts } from "./cautionLines.js";
+import { costColumns } from "./costColumns.js";
 import { type Entry, entryLines } from "./entries.js";
 import { headingOf } from "./heading.js";
 import { separated } from "./separated.js";
@@ -89,7 +88,6 @@ function elementTable(
   paint: Paint,
 ): string[] {
   if (elements.length === 0) return [];
-  const pressure = unitOf("pressure", units).symbol;
   const place = side === "delivery" ? "Behind the pump" : "Before the pump";
   const title = pump === "none" || sides.length < 2 ? "Elements now" : place;
   return titledTable(
@@ -105,16 +103,7 @@ function elementTable(
         "x clean",
         elements.map(({ ratio }) => `${ratio.low.toFixed(1)} to ${ratio.high.toFixed(1)}`),
       ),
-      numbers(
-        "costs",
-        `clean ${pressure}`,
-        elements.map(({ dropClean }) => figure(dropClean, "pressure", units)),
-      ),
-      numbers(
-        "costs",
-        `now ${pressure}`,
-        elements.map(({ drop }) => figure(drop, "pressure", units)),
-      ),
+      ...costColumns(elements, "now", units),
       numbers(
         "of its",
         "room",

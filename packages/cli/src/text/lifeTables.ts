@@ -1,5 +1,6 @@
 import { figure, type LifeAnswer, PLUGGED, quantity, type UnitSystem, unitOf } from "@thirstline/study";
 import type { Paint } from "../io/paint.js";
+import { costColumns } from "./costColumns.js";
 import { type Column, numbers, titledTable } from "./table.js";
 
 /** Every element at the end: what it holds, what it has grown to, and its part in both. */
@@ -8,7 +9,6 @@ export function elementTable(answer: LifeAnswer, units: UnitSystem, paint: Paint
   if (elements.every(({ soil, water }) => soil === 0 && water === 0)) return [];
   const caught = elements.reduce((sum, { soil, soilAtStart }) => sum + soil - soilAtStart, 0);
   const when = end ? end.time : horizon;
-  const pressure = unitOf("pressure", units).symbol;
   const share = (value: number) => (caught > 0 || value > 0 ? quantity(value, "ratio", units) : "");
   const columns: Column[] = [
     {
@@ -41,16 +41,7 @@ export function elementTable(answer: LifeAnswer, units: UnitSystem, paint: Paint
       "x clean",
       elements.map(({ restriction }) => ratio(restriction)),
     ),
-    numbers(
-      "costs",
-      `clean ${pressure}`,
-      elements.map(({ dropClean }) => figure(dropClean, "pressure", units)),
-    ),
-    numbers(
-      "costs",
-      `then ${pressure}`,
-      elements.map(({ drop }) => figure(drop, "pressure", units)),
-    ),
+    ...costColumns(elements, "then", units),
     numbers(
       "of the",
       "rise",
