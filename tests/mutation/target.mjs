@@ -36,14 +36,19 @@ const of = {
   ],
 };
 
-if (!Object.hasOwn(of, pack)) throw new Error(`MUTATE is one of ${Object.keys(of).join(", ")}, got "${pack}"`);
+/** What is asked for and the folders around it, the outermost first. */
+const around = [asked];
+while (around[0]?.includes("/")) around.unshift(around[0].slice(0, around[0].lastIndexOf("/")));
+const told = around.findLast((path) => Object.hasOwn(of, path));
+
+if (told === undefined) throw new Error(`MUTATE is one of ${Object.keys(of).join(", ")}, got "${pack}"`);
 
 export const target = {
   /** For the names of reports, "core" or "core-parts". */
   name: [pack, ...folders].join("-"),
   /** The sources to plant mutants in. */
   sources: ["packages", pack, "src", ...folders, "**/*.ts"].join("/"),
-  tests: of[asked] ?? of[pack] ?? [],
+  tests: of[told] ?? [],
 };
 
 /** Where the tests and sources lie as one file, from the top of the repository. */
