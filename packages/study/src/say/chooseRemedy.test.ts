@@ -54,7 +54,7 @@ describe("remedySentence(answer, units) says what would help most", () => {
     overClean: null,
   };
   const result = (more: object = {}) =>
-    ({ ...now, changes: [lower], verdict: "holds", inHand: 0.4, ...more }) as RemedyResult;
+    ({ ...now, changes: [lower], verdict: "holds", inHand: 0.4, ...more }) as unknown as RemedyResult;
   const answer = { system: "Heron", pump: "fixed", now, single: [result()], pairs: [] } as unknown as RemedyAnswer;
   const said = (more: object = {}) => marked(remedySentence({ ...answer, ...more } as RemedyAnswer, "metric"));
   const at = "{now: temperature where least is in hand|-10 °C}";
