@@ -102,3 +102,19 @@ test("cardToHand(facts, units) of what gravity feeds has a low-pressure gauge at
   const words = "step: A low-pressure gauge for the line at the engine.";
   expect(said({ pump: "none", elements: behind, readings: [feed(3e3)] }).at(-1)).toBe(words);
 });
+
+test("cardToHand(facts, units) catches bodies and lines that hold alike", () => {
+  expect(said({ volumes: { bodies: 1e-3, unknown: [], lines: 1e-3 } })[1]).toBe(
+    "step: Tray and can: {bodies|1.0 L} from the bodies, and {lines|1.0 L} should the lines beside run empty.",
+  );
+});
+
+test("cardToHand(facts, units) has a can where one of several stands outside the tank, whatever it holds", () => {
+  const elements = [cardElement("A", { style: "in-tank" }), cardElement("B")];
+  expect(said({ volumes: none, elements })[1]).toBe("step: Tray and can.");
+});
+
+test("cardToHand(facts, units) takes the pressure of the last reading, which is at full demand", () => {
+  const readings = [feed(70e3), feed(65e3), feed(61.9e3)];
+  expect(said({ elements: behind, readings }).at(-1)).toContain("for 61.9 kPa.");
+});

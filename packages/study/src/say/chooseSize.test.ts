@@ -149,3 +149,19 @@ test("stagesText(stages) is the stages in a row as a table has them", () => {
   ];
   expect(stagesText(stages)).toBe("2 x P25, then F4");
 });
+
+test("sizeSentence(answer, units) names the bore of the one of least vacuum as its own", () => {
+  const answer = {
+    system: "Heron",
+    verdict: "yes",
+    side: "delivery",
+    temperatures: [288.15],
+    candidates: 2,
+    passing: 2,
+    best: { cost: null, vacuum: 1, changes: 0 },
+    arrangements: [{}, { stages: [{ element: "P10", count: 1 }], bore: 0.01 }],
+  } as unknown as SizeAnswer;
+  expect(marked(sizeSentence(answer, "metric"))).toContain(
+    "on the delivery side of Heron meet every limit at {search: temperature 1 searched at|15 °C}. Least vacuum draws P10, with lines of {arrangement 1: bore of the lines|10.0 mm}.",
+  );
+});

@@ -221,3 +221,12 @@ describe("gaugeSentence(answer, units) says whether it is the filter, and how lo
     ],
   ])("%j", (more, words) => expect(said(more)).toBe(words));
 });
+
+test("gaugeSentence(answer, units) of what is not soil alone says why hours cannot be told, where there is more to say", () => {
+  const reasons = [{ code: "not the filter" }, { code: "no limit" }];
+  const findings = [{ code: "weak delivery", from: { row: 4, line: null }, by: 4e3 }];
+  const words = gaugeSentence({ ...answer, verdict: "other", findings, reasons } as unknown as GaugeAnswer, "metric");
+  expect(marked(words)).toBe(
+    "Not only soil at Heron: weak delivery. How long the elements last cannot be told: what the readings show is not soil, and its hours would mean nothing; put that right and begin afresh, and no limit is stated, or none is met however full the elements get.",
+  );
+});

@@ -146,3 +146,7 @@ test.each([
 ])("reasonWords(broken %s) with %j says what is known of it", (limit, more, words) => {
   expect(broken(limit, more)).toBe(words);
 });
+
+test("reasonWords(over clean limit) quotes the likely vacuum where that is over it, and the bad end only where it is not", () => {
+  expect(said({ code: "over clean limit" }, { vacuum: band(30e3, 35e3) })).toContain("already draw 30.0 kPa");
+});

@@ -94,6 +94,9 @@ describe("exactQuantity(value, kind, system) has all the digits that were stated
     [ICE, "temperature", "us", "32 °F"],
     // A thousandth of a degree is not lost among the 273 it is counted from.
     [ICE + 1.0005, "temperature", "metric", "1.0005 °C"],
+    // What is left of a rounding is 0, and what is small by itself is not.
+    [ICE - 160 / 9, "temperature", "us", "0 °F"],
+    [1e-10, "plain", "metric", "1e-10"],
     [2.5, "plain", "metric", "2.5"],
     [0.4, "ratio", "metric", "40 %"],
     [20e3, "vacuum", "metric", "20 kPa"],

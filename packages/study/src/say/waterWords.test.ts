@@ -74,3 +74,11 @@ test("waterWords(water) speaks of stages that do the same together, and of other
   // Alike but for rounding is alike.
   expect(said({ stages: [row("A"), row("B", { rate: 1e-6 * (1 + 1e-9) })] })).toHaveLength(2);
 });
+
+test("waterWords(water) names with a stage none that does otherwise, wherever that stands", () => {
+  const stages = [row("A"), row("C", { efficiency: 0.5 }), row("B")];
+  const names = said({ stages })
+    .slice(1)
+    .map((text) => text.replace(/ (each )?keeps? .*/, ""));
+  expect(names).toEqual(["A and B", "C"]);
+});
