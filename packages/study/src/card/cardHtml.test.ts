@@ -87,3 +87,7 @@ test("escaped(text) is a text as HTML shows it", () => {
   expect(escaped(`a & b < c > d "e" 'f'`)).toBe("a &amp; b &lt; c &gt; d &quot;e&quot; &#39;f&#39;");
   expect(escaped("plain")).toBe("plain");
 });
+
+test("cardHtml(answer) makes a large letter of the first piece of an item only", () => {
+  expect(listOf(item("note", ["change ", "it"]))).toEqual(['<li class="note">Change it</li>']);
+});

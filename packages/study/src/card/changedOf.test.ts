@@ -102,3 +102,8 @@ test("volumesOf(changed) of what is lifted out of a tank, or of a screen, is non
   expect(volumesOf(changedOf(pickUp, []))).toEqual(none);
   expect(volumesOf(changedOf(machine(screen("S"), line("hose")), []))).toEqual(none);
 });
+
+test("emptiedLines(changed) leaves full what stands beside a bank with a branch that is not opened, whatever is opened elsewhere", () => {
+  const system = machine(filter("C"), line("before"), bank([filter("A")], [filter("B")]), line("behind"));
+  expect(emptied(system, "C", "A")).toEqual(["before"]);
+});
