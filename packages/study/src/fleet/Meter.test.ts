@@ -102,3 +102,13 @@ test("Meter.of(readings, duty) counts the last of several readings on a day, and
     { day: 40, total: 200 },
   ]);
 });
+
+test("dayWhen(total) before a first reading counts back from what that showed", () => {
+  const meter = meterOf([flat(100, 50), flat(120, 90)]);
+  expect([meter.dayWhen(50), meter.dayWhen(40), meter.dayWhen(30)]).toEqual([100, 95, 90]);
+});
+
+test("Meter.of(readings, duty) puts a new meter behind the last of many readings", () => {
+  const readings = [flat(0, 0), flat(10, 50), flat(20, 100), flat(30, 150), flat(40, 0, true), flat(50, 50)];
+  expect(meterOf(readings).at(50)).toBe(250);
+});

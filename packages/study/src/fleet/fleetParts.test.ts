@@ -129,3 +129,12 @@ test("fleetParts(judged, shelf, window) puts first what is most missing, then wh
     ["E", 0, 4],
   ]);
 });
+
+test("fleetParts(judged, shelf, window) does not take for an element a part that is only called as that is", () => {
+  const shelf = [shelfPart("A", "Z", { onHand: 9, delivery: DAY })];
+  expect(parts([machine("one", [element("A", [limit(1089)])])], shelf)[0]).toMatchObject({
+    onHand: null,
+    delivery: null,
+    short: 1,
+  });
+});

@@ -70,3 +70,13 @@ test("logRefusals(old, entries, machine, on) is of the machine's own rows, and o
   expect(refusals([row("2026-11-26")], old, barred)).toHaveLength(1);
   expect(refusals([row("2026-03-01")], old, barred)).toEqual([]);
 });
+
+test("logRefusals(old, entries, machine, on) passes over other machines' rows and rows without the meter, wherever they stand", () => {
+  const other = hours("2026-02-15", 900, { machine: "two" });
+  expect(refusals([hours("2026-03-01", 300)], [...old, other])).toEqual([]);
+  expect(refusals([hours("2026-03-01", 150)], [...old, row("2026-02-15")])).toHaveLength(1);
+});
+
+test("logRefusals(old, entries, machine, on) takes a change of one element though that leaves others unknown", () => {
+  expect(refusals([row("2026-03-01", { event: { kind: "changed", element: "prefilter A" } })], [])).toEqual([]);
+});

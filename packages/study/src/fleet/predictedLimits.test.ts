@@ -190,3 +190,9 @@ describe("predictedLimits(states, outlook, hours, history) with a gauge reading"
     expect(found.limits.get("A")?.after).toBe(400);
   });
 });
+
+test("predictedLimits(...) with a gauge reading counts what was run from the oldest change", () => {
+  // At 200 on day 1040, of which 150 since the change: 150 brought 5 kPa over clean, and 25 are left, 750.
+  const limit = limitOf(outlookOf({ end: null }), read(15e3), steady, [stateOf("A", 50)]);
+  expect(limit).toMatchObject({ after: 900, day: 1190 });
+});
