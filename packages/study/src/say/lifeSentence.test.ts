@@ -155,3 +155,9 @@ test("lifeSentence(answer, units) that cannot say tells why, and what figures th
   expect(said({ verdict: "cannot say", reasons })).toBe(`${why} ${fails} ${first}`);
   expect(said({ verdict: "cannot say", reasons, end: null })).toBe(why);
 });
+
+test("partialWords(answer) tells of no neighbours where an element stands beside a bare line", () => {
+  expect(partly({ element: "A", time: 90 * HOUR, shares: [share("A", 0.4, 0.7)] })).toEqual([
+    "A alone buys another 90 h.",
+  ]);
+});

@@ -31,7 +31,7 @@ function sentence(one: PartialChange, alike: readonly string[], units: UnitSyste
   const own = ownShare(one);
   const others = shares.filter((share) => share.element !== element);
   const name = alike.length === 0 ? element : `${element} (or ${alike.join(" or ")})`;
-  if (!own || own.after - own.before < 0.005) return say`${name} alone ${bought(one, units)}.`;
+  if (!own || others.length === 0 || own.after - own.before < 0.005) return say`${name} alone ${bought(one, units)}.`;
   const percent = (key: string, share: number) => fig(key, quantity(share, "ratio", "metric"));
   const after = ({ element: of, after: share }: FlowShare) =>
     percent(`share of flow of ${of} with ${element} new`, share);
