@@ -43,3 +43,8 @@ test("changedOf(system, names) refuses a name that is no filter, and lists those
   );
   expect(cardNames(heron)).toEqual(["prefilter A", "prefilter B", "fine filter"]);
 });
+
+test("bleedPoints(system, changed) finds the high point whatever stands between the climb and the fall", () => {
+  const hose = { part: "line", name: "top hose", length: 1, bore: 0.01, roughness: 0 } as SystemPart;
+  expect(pointsOf(deliveryOf(riseOf(0.4), hose, riseOf(-0.3)))).toContain("the high point after top hose");
+});

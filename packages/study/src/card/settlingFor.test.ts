@@ -24,3 +24,23 @@ test("settlingFor(system, temperature) takes longer in the cold, where fuel is t
   const [warm, cold] = [ICE + 30, ICE + 2].map((at) => settlingFor(heron, at));
   expect(cold && warm && "time" in cold && "time" in warm && cold.time > warm.time).toBe(true);
 });
+
+test("settlingFor(system, temperature) does not know of fuel that water does not sink in, or sinks through too fast", () => {
+  const measured = (density: number, kinematicViscosity: number) =>
+    ({
+      ...heron,
+      fuel: {
+        kind: "measured",
+        like: "petrol",
+        measured: {
+          density: [{ temperature: ICE + 15, density }],
+          viscosity: [{ temperature: ICE + 40, kinematicViscosity }],
+        },
+      },
+    }) as const;
+  expect(settlingFor(measured(740, 0.6e-6), ICE + 15).code).toBe("time");
+  expect(settlingFor(measured(1010, 0.6e-6), ICE + 15)).toEqual({ code: "not known" });
+  // Some 580 kg/m3 at 40 degC: by Stokes' law a drop of 50 um sinks at 4.6 mm/s, at a Reynolds number of 1.1, which is too
+  // fast for that law.
+  expect(settlingFor(measured(612, 2.1e-7), ICE + 40)).toEqual({ code: "not known" });
+});

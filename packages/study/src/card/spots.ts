@@ -21,7 +21,7 @@ type Around = Pick<Spot, "side" | "from" | "to" | "head" | "bank">;
 export function spotsOf(system: System): Spot[] {
   const engine = endWord(system);
   const pump = system.pump.kind === "none" ? engine : "the lift pump";
-  const [first] = system.suction;
+  const first = system.suction.find(({ part }) => part !== "rise");
   const joint = system.tanks.length > 1 ? "the joint of the tanks" : (system.tanks[0]?.name ?? "tank");
   const heads = system.tanks.map(({ fullDepth, path }) => fullDepth - climbOf(path));
   const head = Math.max(...heads);

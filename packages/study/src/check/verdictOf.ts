@@ -1,4 +1,4 @@
-import type { FuelState, Judgement } from "@thirstline/core";
+import { type FuelState, type Judgement, LEAST_IN_HAND } from "@thirstline/core";
 import type { Reason, Verdict } from "./CheckAnswer.js";
 import { fuelReasons } from "./fuelReasons.js";
 import type { Row } from "./rows.js";
@@ -38,7 +38,7 @@ function tightReasons({ grade, worse }: Judgement): Reason[] {
   if (grade !== "tight") return [];
   const reasons: Reason[] = [];
   if (worse.overCleanLimit) reasons.push({ code: "over clean limit" });
-  if (worse.atChange.inHand < 0.2) reasons.push({ code: "little in hand", limit: worse.atChange.limit });
+  if (worse.atChange.inHand < LEAST_IN_HAND) reasons.push({ code: "little in hand", limit: worse.atChange.limit });
   return reasons;
 }
 

@@ -1,3 +1,4 @@
+import { InputError } from "@thirstline/core";
 import type { LogEntry, System } from "@thirstline/spec/system";
 import { expect, test, vi } from "vitest";
 import { demoSystem, machineOf, unpredicted } from "../../../../tests/support/fleets.js";
@@ -215,4 +216,56 @@ test("fleet(...) orders by group, then what stops the work, then the day", () =>
     "soon within",
     "mild within",
   ]);
+});
+
+test("fleet([], log, options) is a list of nothing", () => {
+  expect(fleet([], [], { on: "2026-11-25" })).toEqual({
+    question: "fleet",
+    on: "2026-11-25",
+    within: 90,
+    entries: [],
+    parts: [],
+    unlisted: [],
+  });
+});
+
+test("fleet(...) of a machine whose file is at fault knows nothing else of it", () => {
+  const { entries } = fleet([machineOf("one", plain, { system: null, stakes: "a nuisance" })], [], {
+    on: "2026-11-25",
+  });
+  expect(entries).toEqual([
+    {
+      machine: "one",
+      system: "one.yaml",
+      stakes: "a nuisance",
+      group: "cannot say",
+      due: null,
+      change: [],
+      elements: [],
+      hours: null,
+      distance: null,
+      gauge: null,
+      chance: null,
+      reasons: [{ code: "file at fault" }],
+      cautions: [],
+    },
+  ]);
+});
+
+test("fleet(...) has no answer for a system that is refused, and says why; any other error is not hidden", () => {
+  const answer = (error: Error) =>
+    fleet([machineOf("one", plain)], [], {
+      on: "2026-11-25",
+      lives: () => {
+        throw error;
+      },
+    });
+  const refused = new InputError("pump", "flow", "more than 0 m3/s", 0);
+  expect(answer(refused).entries[0]?.reasons).toEqual([{ code: "no answer", message: refused.message }]);
+  expect(() => answer(new TypeError("a mistake of ours"))).toThrow("a mistake of ours");
+});
+
+test("fleet(...) judges a machine without rows, and draws nothing unless asked", () => {
+  const entry = entryOf(plain, [], {}, { changed: { date: "2026-11-20", hours: 1000 * hour } });
+  expect(entry).toMatchObject({ group: "within", chance: null, reasons: [] });
 });

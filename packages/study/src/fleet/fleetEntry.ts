@@ -59,19 +59,20 @@ export function fleetEntry(
     ...[...missing].map(([code, names]) => ({ code, elements: names })),
   ];
   const group = groupOf(machine, all, { reasons, runsRight: predicted.runsRight }, window);
-  const [first] = all;
+  const [next] = all;
+  const first = group === "cannot say" || next === undefined || next.day === Infinity ? null : next;
   const entry: FleetEntry = {
     machine: machine.name,
     system: machine.file,
     stakes: machine.stakes,
     group,
-    due: group === "cannot say" || first === undefined || first.day === Infinity ? null : dueOf(first, window),
-    change: group === "cannot say" ? [] : changesThen(elements, first?.day ?? Infinity, window),
+    due: first && dueOf(first, window),
+    change: first ? changesThen(elements, first.day, window) : [],
     elements: elements.map((one) => elementOf(one, hours, window)),
     hours: hours?.rate ?? null,
     distance: history.distance.length > 0 || service?.distance !== undefined ? (distance?.rate ?? null) : null,
     gauge: history.gauge,
-    chance: first && group !== "cannot say" ? chanceOf(lives, states, hours, Math.max(first.day, window.on)) : null,
+    chance: first && chanceOf(lives, states, hours, Math.max(first.day, window.on)),
     reasons,
     cautions: [
       ...predicted.cautions,
@@ -153,7 +154,7 @@ function chanceOf(
 ): number | null {
   const known = lives?.filter((life) => !Number.isNaN(life)) ?? [];
   const totals = states.map(({ running }) => running);
-  if (!hours || known.length === 0 || day === Infinity || totals.some((total) => total === null)) return null;
+  if (!hours || known.length === 0 || totals.some((total) => total === null)) return null;
   const run = hours.at(day) - Math.min(...(totals as number[]));
   return known.filter((life) => life < run).length / known.length;
 }

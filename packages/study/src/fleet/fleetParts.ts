@@ -43,7 +43,6 @@ function inOrder(left: FleetPart, right: FleetPart): number {
 /** Days, by `dayOf`, on which an element is changed within the window; what is past due is changed today. */
 function daysOf({ limits }: JudgedElement, { hours, distance }: Judged, { on, within }: Window): number[] {
   const first = Math.max(limits[0]?.day ?? Infinity, on);
-  if (first > on + within) return [];
   const rates = { hours: hours?.rate.perDay ?? 0, distance: distance?.rate.perDay ?? 0 };
   const lasts = limits.map(({ by, after }) => {
     if (after === null) return Infinity;

@@ -51,3 +51,8 @@ test("outlookOf(system) holds a gauge against the limit at change alone where no
   expect(outlookOf({ ...boat, limits: {} }).vacuum).toBeNull();
   expect(outlookOf(demoSystem("generator")).vacuum).toBeNull();
 });
+
+test("outlookOf(system) holds no gauge against a limit where gravity feeds, though one is stated", () => {
+  const generator = demoSystem("generator");
+  expect(outlookOf({ ...generator, limits: { ...generator.limits, vacuumAtChange: 14e3 } }).vacuum).toBeNull();
+});

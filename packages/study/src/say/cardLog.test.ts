@@ -60,3 +60,11 @@ test("cardLog(facts, units) says why no next change can be told", () => {
     "note: No interval can be told: it starves already with clean elements; see thirstline check.",
   );
 });
+
+test("cardLog(facts, units) names the time of the next change as its working does", () => {
+  const figures = cardLog(
+    { system: "Heron", elements: [], pump: "fixed", next } as unknown as CardFacts,
+    "metric",
+  ).flatMap(({ words }) => words.filter((piece) => typeof piece !== "string"));
+  expect(figures).toEqual([{ figure: "next change", text: "250 h" }]);
+});

@@ -22,7 +22,7 @@ export function cardPriming(facts: CardFacts, units: UnitSystem): CardItem[] {
 }
 
 /** How much air there is to move, and by how many strokes. */
-function airWords({ priming, pump, volumes }: CardFacts, units: UnitSystem): Words {
+function airWords({ priming, pump }: CardFacts, units: UnitSystem): Words {
   const { least, most, stroke, strokes, fill, unknown } = priming;
   const more =
     unknown.length === 0 ? say`` : say`, more by what ${namesWords(unknown)} ${unknown.length > 1 ? "hold" : "holds"}`;
@@ -35,7 +35,7 @@ function airWords({ priming, pump, volumes }: CardFacts, units: UnitSystem): Wor
       ? say`Next to no air came in.`
       : say`How much air to move is not known: the file states no body for ${namesWords(unknown)}.`;
   }
-  const first = volumes.lines > 0 && least === 0 ? "Up to " : "";
+  const first = least === 0 ? "up to " : "";
   if (pump === "none") return say`The head pushes the air out by itself: ${first}${air}${more}.`;
   if (strokes === null || stroke === null) {
     return say`Air to move with the primer: ${first}${air}${more}; the sweep of a stroke is not stated, so strokes are not counted.`;
@@ -44,5 +44,5 @@ function airWords({ priming, pump, volumes }: CardFacts, units: UnitSystem): Wor
     strokes.least === strokes.most || strokes.least === 0
       ? fig("most strokes", `${strokes.most}`)
       : say`${fig("strokes", `${strokes.least}`)} to ${fig("most strokes", `${strokes.most}`)}`;
-  return say`Hand primer: ${first === "" ? "" : "up to "}${count} strokes for ${air} of air${more}, at ${volumeText(stroke, units)} a stroke and ${quantity(fill, "ratio", "metric")} of it moving (assumed).`;
+  return say`Hand primer: ${first}${count} strokes for ${air} of air${more}, at ${volumeText(stroke, units)} a stroke and ${quantity(fill, "ratio", "metric")} of it moving (assumed).`;
 }

@@ -1,4 +1,4 @@
-import type { CardElement, CardFacts, CardItem } from "../card/CardAnswer.js";
+import type { CardDuplex, CardElement, CardFacts, CardItem } from "../card/CardAnswer.js";
 import { byStyle, step } from "./cardItems.js";
 import { namesWords } from "./namesWords.js";
 import { quantity } from "./quantity.js";
@@ -13,7 +13,7 @@ export function cardTakingOff(facts: CardFacts, units: UnitSystem): CardItem[] {
   return [
     step(say`Before stopping, read ${gauge} at full load, for the log.`),
     step(say`Stop the engine, take the key, let hot parts cool. Wipe around every joint.`),
-    ...(duplex ? [step(duplexWords(facts, units))] : []),
+    ...(duplex ? [step(duplexWords(duplex, facts, units))] : []),
     step(shutWords(facts, units)),
     ...byStyle(elements).map(({ style, names }) => step(offWords(style, names))),
     ...(elements.some(({ style }) => style !== "screen") ? [step(lookWords(temperature))] : []),
@@ -21,8 +21,7 @@ export function cardTakingOff(facts: CardFacts, units: UnitSystem): CardItem[] {
 }
 
 /** One side after the other, where a bank allows it. */
-function duplexWords({ duplex, pump, elements }: CardFacts, units: UnitSystem): Words {
-  if (!duplex) return [];
+function duplexWords(duplex: CardDuplex, { pump, elements }: CardFacts, units: UnitSystem): Words {
   const { first, through, opened, vacuum, verdict } = duplex;
   const other = namesWords(through);
   const turn = opened

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { marked } from "../../../../tests/support/marked.js";
 import type { SwapAnswer, SwapReason } from "../choose/SwapAnswer.js";
 import { swapReasonWords, swapSentence } from "./chooseSwap.js";
 import { plain } from "./words.js";
@@ -199,4 +200,50 @@ test("swapReasonWords(reason, answer, units) ties its figures to the system with
     ["changed", "end of life"],
     ["changed", "service interval"],
   ]);
+});
+
+test.each([
+  [
+    { code: "may starve early", chance: 0.18, chanceError: 0.012, interval: 250 * HOUR, draws: 400 },
+    "The chance that it starves the engine before {changed: service interval|250 h} is {changed: chance of an end before the service interval|18 %, give or take 1.2 %}.",
+  ],
+  [
+    { code: "rating not met", beta: 75, size: 10e-6 },
+    "No element on the way would reach the beta {changed: beta asked|75} at {changed: size asked|10.0 µm} the manual asks for.",
+  ],
+  [
+    { code: "too much flow", place: "prefilter A", flow: 0.2 / 3600, most: 0.1 / 3600 },
+    "Prefilter A carries {changed: most flow at the places|200 L/h}, and its maker allows it {changed: most flow allowed|100 L/h}.",
+  ],
+  [
+    { code: "less water", fitted: 0.95, other: 0.6 },
+    "It separates {changed: water kept by the other element|60 %} of the free water; the one fitted takes {changed: water kept by what is fitted|95 %}.",
+  ],
+  [
+    { code: "less water", fitted: 0.95, other: null },
+    "It is not stated to separate water; the one fitted takes {changed: water kept by what is fitted|95 %} of the free water.",
+  ],
+  [
+    { code: "life not known", reasons: [{ code: "no filter" }, { code: "no service interval" }] },
+    "How long it lasts is not known: no filter stands open in the path; no service interval is stated to hold the life against.",
+  ],
+  [
+    { code: "early", time: 180 * HOUR, interval: 250 * HOUR, source: "manual of the maker" },
+    "A limit is met after {changed: end of life|180 h}, before the {changed: service interval|250 h} of the manual of the maker.",
+  ],
+  [
+    { code: "starves", point, below: below("below") },
+    "The engine starves below {changed: starves below|-12 °C}; at {changed: temperature|-12 °C} nothing can pass tank cock.",
+  ],
+])("swapReasonWords(%j) names its figures as workings do", (reason, words) => {
+  expect(marked(swapReasonWords({ weight: "note", ...reason } as SwapReason, answer, "metric"))).toBe(words);
+});
+
+test("swapReasonWords(tight) tells of the point it is about, and of its pump", () => {
+  const broken = { code: "broken", limit: "feed pressure" };
+  const flat = (middle: number) => ({ low: middle, middle, high: middle });
+  const low = { temperature: COLD, reasons: [broken], feedPressure: flat(8e3), feedLimit: 25e3 };
+  expect(said({ code: "tight", point: low })).toBe(
+    "It is tight at -12 °C: the pressure at the injection pump comes to 8.0 kPa, under the 25.0 kPa it needs.",
+  );
 });

@@ -47,7 +47,11 @@ export function fleetSentence({ entries, within }: FleetAnswer): string {
   const unknown = count("cannot say");
   const whole = `Of ${entries.length} machine${entries.length === 1 ? "" : "s"} ${namesWords(told)}`;
   if (entries.length === 0) return "There is no machine in the folder.";
-  if (told.length === 0) return `Of none of the ${entries.length} machines anything can be said.`;
+  if (told.length === 0) {
+    return entries.length === 1
+      ? "Of the 1 machine nothing can be said."
+      : `Of none of the ${entries.length} machines anything can be said.`;
+  }
   return unknown === 0 ? `${whole}.` : `${whole}; of ${unknown} nothing can be said.`;
 }
 

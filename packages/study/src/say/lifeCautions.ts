@@ -4,21 +4,27 @@ import { namesWords } from "./namesWords.js";
 import { quantity } from "./quantity.js";
 import type { UnitSystem } from "./units.js";
 
+/** A caution of the elements named, one or several. */
+type Text = (names: string, several: boolean) => string;
+
 /** The cautions of a life as sentences without their full stops; what is true of several elements is said once. */
 export function lifeCautions({ cautions }: Pick<LifeAnswer, "cautions">, units: UnitSystem): string[] {
-  const said = new Map<string, { readonly text: (names: string) => string; readonly names: string[] }>();
+  const said = new Map<string, { readonly text: Text; readonly names: string[] }>();
   for (const caution of cautions) {
     const text = textOf(caution, units);
     // The same words with another name are the same caution.
-    const key = text("…");
+    const key = text("…", false);
     const known = said.get(key) ?? { text, names: [] };
     if ("element" in caution) known.names.push(caution.element);
     said.set(key, known);
   }
-  return [...said.values()].map(({ text, names }) => text(namesWords([...new Set(names)])));
+  return [...said.values()].map(({ text, names }) => {
+    const once = [...new Set(names)];
+    return text(namesWords(once), once.length > 1);
+  });
 }
 
-function textOf(caution: LifeCaution, units: UnitSystem): (names: string) => string {
+function textOf(caution: LifeCaution, units: UnitSystem): Text {
   switch (caution.code) {
     case "capacity assumed":
       return (names) =>
@@ -33,7 +39,8 @@ function textOf(caution: LifeCaution, units: UnitSystem): (names: string) => str
       return (names) =>
         `the flow test of ${names} puts its whole drop down to body and inertia, none to the medium, so soil has nothing to multiply; taken not to plug. Two flows further apart would tell`;
     case "no capacity":
-      return (names) => `neither a capacity test nor an area is stated of ${names}, so it never plugs in these figures`;
+      return (names, several) =>
+        `neither a capacity test nor an area is stated of ${names}, so ${several ? "they never plug" : "it never plugs"} in these figures`;
     case "capture unknown":
       return unknownCapture[caution.why];
     case "capture":
@@ -58,18 +65,20 @@ function textOf(caution: LifeCaution, units: UnitSystem): (names: string) => str
       return () =>
         `the dirtier delivery of ${quantity(caution.volume, "volume", units)} is counted after ${quantity(caution.after, "running time", units)}; what it brings is caught within hours, so at once here`;
     case "starts full of soil":
-      return (names) => `${names} starts with the soil the file states`;
+      return (names, several) => `${names} ${several ? "start" : "starts"} with the soil the file states`;
     case "absorbs all":
-      return (names) => `what share of the free water ${names} absorbs is not stated; all of it is taken`;
+      return (names, several) =>
+        `what share of the free water ${names} ${several ? "absorb" : "absorbs"} is not stated; all of it is taken`;
   }
 }
 
-function captureText(caution: CaptureCaution, units: UnitSystem): (names: string) => string {
+function captureText(caution: CaptureCaution, units: UnitSystem): Text {
   switch (caution.code) {
     case "betas from test dust":
       return () => "betas come from test dust; that they hold for field dirt is an assumption";
     case "one beta point":
-      return (names) => `one beta only is known of ${names}; what it catches of other sizes is worked out at both ends`;
+      return (names, several) =>
+        `one beta only is known of ${names}; what ${several ? "they catch" : "it catches"} of other sizes is worked out at both ends`;
     case "absolute taken as beta 75":
       return (names) => `"absolute" has no one meaning; of ${names} it is taken as beta 75 at that size`;
     case "beta moved": {
@@ -80,10 +89,13 @@ function captureText(caution: CaptureCaution, units: UnitSystem): (names: string
   }
 }
 
-const unknownCapture: Readonly<Record<NoCaptureReason, (names: string) => string>> = {
-  "nominal rating": (names) =>
-    `${names} has a nominal rating only, which rests on no agreed test and compares with nothing; taken to catch nothing`,
-  "no beta stated": (names) => `what ${names} catches is not stated; taken to catch nothing`,
-  "fitted backwards": (names) =>
-    `${names} is fitted against its flow arrow; what it catches is unknown, taken as nothing`,
+const unknownCapture: Readonly<Record<NoCaptureReason, Text>> = {
+  "nominal rating": (names, several) =>
+    `${names} ${several ? "have" : "has"} a nominal rating only, which rests on no agreed test and compares with nothing; taken to catch nothing`,
+  "no beta stated": (names, several) =>
+    `what ${names} ${several ? "catch" : "catches"} is not stated; taken to catch nothing`,
+  "fitted backwards": (names, several) =>
+    several
+      ? `${names} are fitted against their flow arrows; what they catch is unknown, taken as nothing`
+      : `${names} is fitted against its flow arrow; what it catches is unknown, taken as nothing`,
 };

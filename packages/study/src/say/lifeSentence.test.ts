@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { marked } from "../../../../tests/support/marked.js";
 import type { LifeAnswer } from "../life/LifeAnswer.js";
 import { endClause, lifeSentence } from "./lifeSentence.js";
 import { partialWords } from "./partialWords.js";
@@ -100,4 +101,63 @@ test("partialWords(answer) says of elements that are alike once what changing ei
   expect(partly(of("A", "B", 90 * HOUR), of("B", "A", 91 * HOUR))).toHaveLength(2);
   expect(partly(of("A", "B", 90 * HOUR), of("B", "A", null))).toHaveLength(2);
   expect(partly(of("A", "B", 90 * HOUR), of("B", "A", 90 * HOUR, 0.6))).toHaveLength(2);
+});
+
+test("partialWords(answer) takes for alike what differs by rounding only, and says so of each where no share is known", () => {
+  const rounded = 90 * HOUR * (1 + 1e-9);
+  const of = (element: string, other: string, time: number, after: number) => ({
+    element,
+    time,
+    shares: [share(element, 0.5, after), share(other, 0.5, 1 - after)],
+  });
+  expect(partly(of("A", "B", 90 * HOUR, 0.7), of("B", "A", rounded, 0.7 * (1 + 1e-9)))).toHaveLength(1);
+  const alone = (element: string) => ({ element, time: 90 * HOUR, shares: [] });
+  expect(partly(alone("A"), alone("B"))).toEqual(["A alone buys another 90 h.", "B alone buys another 90 h."]);
+});
+
+test("partialWords(answer) names all that are alike, and its figures as workings do", () => {
+  const names = ["A", "B", "C"];
+  const partial = names.map((element) => ({
+    element,
+    time: 90 * HOUR,
+    shares: names.map((name) => (name === element ? share(name, 0.25, 0.5) : share(name, 0.375, 0.25))),
+  }));
+  const words = partialWords({ partial } as unknown as LifeAnswer, "metric").map(marked);
+  expect(words).toEqual([
+    "A (or B or C) alone buys another {next end with A alone new|90 h}: new, it takes {share of flow of A with A new|50 %} of the flow where it took {share of flow of A before A is changed|25 %}, fills the faster for it, and leaves {share of flow of B with A new|25 %} to B and {share of flow of C with A new|25 %} to C.",
+  ]);
+});
+
+test("lifeSentence(answer, units) names its figures as workings do", () => {
+  const named = (more: object) => marked(lifeSentence({ ...answer, ...more } as unknown as LifeAnswer, "metric"));
+  expect(named({})).toBe(
+    "The elements of Heron last their service interval of {interval|250 h}. After {end|300 h}, at full demand and {temperature|-10 °C}, the pressure at the injection pump falls under what it needs. B goes first, with {share of the rise of B|80 %} of all the rise by then.",
+  );
+  expect(named({ end: null })).toBe(
+    "The elements of Heron last their service interval of {interval|250 h}: no limit is met within ten years of its duty, {horizon|27000 h}. By then B resists {resistance over clean of B|5.0} times as much as clean.",
+  );
+});
+
+test("lifeSentence(answer, units) without an end tells of the fullest, the first of those alike", () => {
+  const elements = [element("A", 0.2, { restriction: 5 }), element("B", 0.8), element("C", 0, { restriction: 5 })];
+  expect(said({ end: null, elements })).toContain("By then A resists 5.0 times as much as clean.");
+});
+
+test("lifeSentence(answer, units) counts as soiled from the start what has one soiled element", () => {
+  const elements = [element("A", 1, { soilAtStart: 1 }), element("B", 0)];
+  expect(said({ end: { ...end, time: 0 }, elements })).toContain("starves already with the soil the file states");
+});
+
+test("lifeSentence(answer, units) that cannot say tells why, and what figures there are", () => {
+  const reasons = [{ code: "no service interval" }, { code: "no filter" }];
+  const why =
+    "Cannot say whether the elements of Heron last: no service interval is stated to hold the life against, and no filter stands open in the path.";
+  expect(said({ verdict: "cannot say", reasons })).toBe(`${why} ${fails} ${first}`);
+  expect(said({ verdict: "cannot say", reasons, end: null })).toBe(why);
+});
+
+test("partialWords(answer) tells of no neighbours where an element stands beside a bare line", () => {
+  expect(partly({ element: "A", time: 90 * HOUR, shares: [share("A", 0.4, 0.7)] })).toEqual([
+    "A alone buys another 90 h.",
+  ]);
 });

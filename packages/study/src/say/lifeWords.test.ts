@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { marked } from "../../../../tests/support/marked.js";
 import type { LifeAnswer, LifeCaution } from "../life/LifeAnswer.js";
 import { lifeCautions } from "./lifeCautions.js";
 import { endClause } from "./lifeSentence.js";
-import { chanceText, changeWords, spreadTime } from "./lifeWords.js";
+import { chanceShort, chanceText, changeWords, spreadTime, spreadWords } from "./lifeWords.js";
 import { namesWords } from "./namesWords.js";
 import { plain } from "./words.js";
 
@@ -80,4 +81,65 @@ test("spreadTime(time, answer, units) says of what meets no limit that it is lon
 
 test("namesWords(names) lists names as a sentence does", () => {
   expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(namesWords)).toEqual(["", "a", "a and b", "a, b and c"]);
+});
+
+test("chanceText(chance, draws) has a tenth of a percent below 10 %, and takes at least one draw", () => {
+  expect(chanceText({ chance: 0.1, chanceError: 0.0999 }, 400)).toBe("10 %, give or take 10.0 %");
+  expect(chanceText({ chance: 0, chanceError: 0 }, 0)).toBe("under 100 %, no draw");
+});
+
+test("chanceShort(spread) leaves out how well a chance is known", () => {
+  expect(chanceShort({ chance: 0.18, chanceError: 0.012, draws: 400 })).toBe("18 %");
+  expect(chanceShort({ chance: 0, chanceError: 0, draws: 400 })).toBe("under 0.3 %");
+});
+
+describe("spreadWords(answer, units) says the chance of starving, and of how many draws", () => {
+  const spread = { draws: 400, chance: 0.18, chanceError: 0.012, atMost: { chance: 0.5, chanceError: 0.02 } };
+  const interval = { time: 250 * HOUR, atMost: 500 * HOUR, source: null };
+  const said = (more: object) => {
+    const words = spreadWords({ spread, interval, ...more } as unknown as LifeAnswer, "metric");
+    return words && marked(words);
+  };
+  const usual = "Chance of starving before 250 h: {chance|18 %, give or take 1.2 %}";
+  const draws = "400 draws of what is uncertain";
+  test.each([
+    [{}, `${usual}; before the 500 h allowed at most: {chance|50 %, give or take 2.0 %} (${draws}).`],
+    [{ spread: { ...spread, atMost: null } }, `${usual} (${draws}).`],
+    [{ interval: null }, `From ${draws}.`],
+    [{ spread: null }, null],
+    [{ spread: { ...spread, draws: 0 } }, null],
+  ])("%j", (more, words) => expect(said(more)).toBe(words));
+});
+
+describe("changeWords(answer, units) by each rule", () => {
+  const change = { time: 250 * HOUR, by: "calendar" };
+  const interval = { time: 250 * HOUR, atMost: 500 * HOUR, source: null };
+  const said = (more: object) => {
+    const words = changeWords({ change, interval, end: null, ...more } as unknown as LifeAnswer, "metric");
+    return words && marked(words);
+  };
+  const first = (rule: string) =>
+    `Change at {change|250 h}: of interval, distance, calendar and restriction, whichever comes first, it is ${rule}.`;
+  const never = "Never go past {at most|500 h}, the longest the manual allows, however clean the elements still are.";
+  test.each([
+    ["manual's interval", "the manual's usual interval"],
+    ["manual's longest interval", "the longest the manual allows"],
+    ["distance", "the manual's distance"],
+    ["calendar", "the manual's calendar time"],
+  ])("%s", (by, rule) => expect(said({ change: { ...change, by } })).toBe(`${first(rule)} ${never}`));
+
+  test("with the longest the manual allows from both sides of what the elements last", () => {
+    const rule = first("the manual's calendar time");
+    expect(said({ end: { time: 500 * HOUR } })).toBe(`${rule} ${never}`);
+    expect(said({ end: { time: 499 * HOUR } })).toBe(
+      `${rule} The longest the manual allows, {at most|500 h}, is more than these elements last.`,
+    );
+  });
+
+  test("without an interval, and without a change", () => {
+    const rule = first("the manual's calendar time");
+    expect(said({ interval: null })).toBe(`${rule} The manual's interval is not in the file, and it decides.`);
+    expect(said({ change: { ...change, time: 0 } })).toBeNull();
+    expect(said({ change: null })).toBeNull();
+  });
 });

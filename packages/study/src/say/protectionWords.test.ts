@@ -35,3 +35,11 @@ test.each([
 ])("protectionWords(answer) of %j names the stage that catches most, those alike together", (elements, words) => {
   expect(said({ elements })).toBe(`${end}; what it asks for is not stated.${words}`);
 });
+
+test("protectionWords(answer) takes for alike what differs by rounding only, and the first of stages that do the same", () => {
+  const rounded = 3 * (1 + 1e-9);
+  expect(said({ elements: [element("A", 3), element("B", rounded), element("C", 4)] })).toContain(" A and B do most");
+  // Far smaller amounts are alike by their share, too, and not because all of them are small.
+  expect(said({ elements: [element("A", 3e-9), element("B", 3.1e-9)] })).toContain(" B does most");
+  expect(said({ elements: [element("A", 1), element("B", 1), element("C", 2)] })).toContain(" A and B do most");
+});

@@ -37,3 +37,19 @@ test("quantity(value, kind, system) ends in the unit, and keeps the sign of what
   expect(quantity(20300, "vacuum", "us")).toBe("6.0 inHg");
   expect(quantity(-1700, "vacuum", "metric")).toBe("-1.7 kPa");
 });
+
+// Borders of how many digits are shown, from both sides: a figure of the border itself rounds up to the next digit.
+test.each([
+  [9.95 * 3600, "running time", "10 h"],
+  [9.94 * 3600, "running time", "9.9 h"],
+  [1.2345, "plain", "1.23"],
+  [99.95, "plain", "100"],
+  [123.4e3, "distance", "123 km"],
+  [7.4e3, "distance", "7 km"],
+  [1234.5, "altitude", "1235 m"],
+  [7.6, "altitude", "8 m"],
+  [1.25e-3, "volume", "1.3 L"],
+  [25.4e-6, "small volume", "25 mL"],
+] as const)("quantity(%d, %j, 'metric') is %s", (value, kind, text) => {
+  expect(quantity(value, kind, "metric")).toBe(text);
+});

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { marked } from "../../../../tests/support/marked.js";
 import type { CheckPoint, Reason } from "../check/CheckAnswer.js";
 import { reasonWords } from "./reasonWords.js";
 import { plain } from "./words.js";
@@ -95,4 +96,57 @@ test.each([
   ["pump capacity", {}, "the demand of 360 L/h is more than the pump can move"],
 ])("reasonWords(broken %s) with %j says what it comes to and what it may", (limit, more, words) => {
   expect(broken(limit, more)).toBe(words);
+});
+
+test.each([
+  [{ code: "little in hand", limit: "vapour" }, ["in hand"]],
+  [{ code: "over clean limit" }, ["vacuum", "clean limit"]],
+  [{ code: "broken", limit: "vacuum at change" }, ["limit at change"]],
+  [{ code: "broken", limit: "feed pressure" }, ["feed pressure", "feed limit"]],
+  [{ code: "broken", limit: "vapour" }, ["lowest pressure", "vapour pressure"]],
+  [{ code: "broken", limit: "pump capacity" }, ["demand"]],
+])("reasonWords(%j) names its figures as workings do", (reason, names) => {
+  const words = reasonWords(reason as Reason, {
+    pump: "fixed",
+    point: point as unknown as CheckPoint,
+    units: "metric",
+  });
+  expect(words.flatMap((piece) => (typeof piece === "string" ? [] : [piece.figure]))).toEqual(names);
+});
+
+test("reasonWords(broken) names the vacuum that is over its limit, and the one no pump could draw", () => {
+  const named = (more: object) =>
+    marked(
+      reasonWords(
+        { code: "broken", limit: "vacuum at change" },
+        { pump: "fixed", point: { ...point, ...more } as unknown as CheckPoint, units: "metric" },
+      ),
+    );
+  expect(named({ vacuum: band(52e3) })).toContain("comes to {vacuum|52.0 kPa}, over the limit at change of {limit");
+  const lowest = { pressure: band(-1), part: "rise" };
+  expect(named({ vacuum: band(120e3), lowest })).toContain("have to draw {vacuum|120 kPa}, which is more than the air");
+});
+
+test.each([
+  [
+    "vacuum at change",
+    { lowest: null, vacuum: band(52e3) },
+    "the vacuum at the pump comes to 52.0 kPa, over the limit at change of 40.0 kPa",
+  ],
+  [
+    "vacuum at change",
+    { lowest: { pressure: band(0), part: "rise" }, vacuum: band(99e3) },
+    "the vacuum at the pump comes to 99.0 kPa, over the limit at change of 40.0 kPa",
+  ],
+  [
+    "vapour",
+    { lowest: { pressure: band(0), part: "rise" } },
+    "the pressure behind rise falls to 0.0 kPa, under the 60.0 kPa at which the fuel boils",
+  ],
+])("reasonWords(broken %s) with %j says what is known of it", (limit, more, words) => {
+  expect(broken(limit, more)).toBe(words);
+});
+
+test("reasonWords(over clean limit) quotes the likely vacuum where that is over it, and the bad end only where it is not", () => {
+  expect(said({ code: "over clean limit" }, { vacuum: band(30e3, 35e3) })).toContain("already draw 30.0 kPa");
 });

@@ -107,3 +107,25 @@ test("verdictSentence(answer, point) joins several reasons and names the costlie
       "goes to hose.",
   );
 });
+
+test("verdictSentence(answer, point) names the share of what costs most as its working does", () => {
+  const { answer: found, point } = answer();
+  const tight = {
+    ...point,
+    verdict: "tight",
+    reasons: [{ code: "over clean limit" }],
+    most: { name: "hose", share: 0.6 },
+  };
+  const figures = verdictSentence(found, tight as CheckPoint, "metric").flatMap((piece) =>
+    typeof piece === "string" ? [] : [piece.figure],
+  );
+  expect(figures.at(-1)).toBe("share");
+});
+
+test("verdictSentence(answer, point) names no demand where none meets what would bind first", () => {
+  const { ceilings, binds } = answer().point;
+  const atChange = { flow: flat(Number.POSITIVE_INFINITY), limit: binds };
+  expect(sentence({ ceilings: { ...ceilings, atChange } })).toBe(
+    "Bench gets its fuel at 15 °C, with 100 % in hand. The pump's own capacity would bind first.",
+  );
+});

@@ -27,7 +27,10 @@ export function waterWords(water: WaterAnswer, units: UnitSystem): Words[] {
 
 /** Elements that do the same are spoken of together. */
 function isAlike(a: WaterRow, b: WaterRow): boolean {
-  return a.kind === b.kind && a.drainEvery === b.drainEvery && Math.abs(a.rate - b.rate) <= 1e-6 * b.rate;
+  const near = (x: number | null, y: number | null) =>
+    x === null || y === null ? x === y : Math.abs(x - y) <= 1e-6 * y;
+  const keep = near(a.rate, b.rate) && near(a.efficiency, b.efficiency);
+  return a.kind === b.kind && keep && near(a.drainEvery, b.drainEvery) && near(a.shutAfter, b.shutAfter);
 }
 
 function stageWords(
