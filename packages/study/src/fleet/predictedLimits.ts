@@ -13,7 +13,7 @@ export interface Predicted {
   readonly limits: ReadonlyMap<string, Limit>;
   readonly gauge: { readonly elements: ReadonlySet<string>; readonly limit: Limit } | null;
   readonly cautions: readonly FleetCaution[];
-  /** whether the restriction is followed, and what the gauge says does not speak against it */
+  /** whether it is known to run freely: by a gauge reading under the clean limit or, without one, by what is predicted */
   readonly runsRight: boolean;
 }
 
