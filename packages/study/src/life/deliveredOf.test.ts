@@ -144,3 +144,8 @@ test("firstToGo(elements) are those that make up most of the rise, and alike", (
   expect(of(0, 0)).toEqual([]);
   expect(of()).toEqual([]);
 });
+
+test("firstToGo(elements) takes shares for alike within a millionth of the first, however small they are", () => {
+  const of = (...shares: number[]) => firstToGo(shares.map((share) => ({ share }))).length;
+  expect([of(0.01, 0.01 * (1 + 1e-4)), of(0.01, 0.01 * (1 + 1e-7))]).toEqual([1, 2]);
+});

@@ -540,3 +540,70 @@ describe("lifeTrace(system, answer, moments, until)", () => {
     expect(lifeTrace(idle, unknown, 4, 1e9)).toBe(unknown.trace);
   });
 });
+
+describe("life(system) where water swells an element", () => {
+  // 4 times as restricted with 200 g of water: the square root of the ratio falls straight, so to 0 at 400 g.
+  const swelling = own("swelling", 6e3, { absorbs: { water: 0.2, restriction: 4 } });
+  const system = machine([swelling, own("behind", 1e3)], { deliveredFuel: { solids: 1e-9, water: 0.5 } });
+  const answer = life(system);
+  const ratio = (ROOM - 1e3) / 6e3;
+  const water = 0.4 * (1 - 1 / Math.sqrt(ratio));
+
+  test("ends where it has taken so much water, which its row tells", () => {
+    const free = answer.water?.free ?? Number.NaN;
+    expect(answer.elements[0]).toMatchObject({
+      water: expect.closeTo(water, 4),
+      restriction: expect.closeTo(ratio, 3),
+    });
+    expect(answer.elements[1]).toMatchObject({ water: 0, restriction: expect.closeTo(1, 6) });
+    expect((answer.end?.time ?? 0) / HOUR).toBeCloseTo(water / (free * 0.2), 1);
+  });
+
+  test("lasts as long again with it new and dry, and not at all with the other new", () => {
+    const [first, second] = answer.partial.map(({ time }) => time ?? 0);
+    expect((first ?? 0) / (answer.end?.time ?? 1)).toBeCloseTo(1, 3);
+    expect(second).toBeLessThan(60);
+  });
+});
+
+describe("life(system).trace and .elements", () => {
+  test("have the moments at which the season changes on the way, and the end once", () => {
+    const season = (name: string, share: number, temperature: number) => ({ name, share, temperature });
+    const seasons = [season("first", 0.05, WARM), season("second", 0.15, WARM + 1), season("third", 0.8, WARM)];
+    const { trace, end } = life(machine([own("own", 6e3)], { duty: { hoursADay: 4, daysAYear: 250, seasons } }));
+    const last = end?.time ?? 0;
+    expect(last / HOUR).toBeGreaterThan(200);
+    expect(trace.time).toEqual([0, 50 * HOUR, 200 * HOUR, last].map((time) => expect.closeTo(time, 3)));
+    const soil = trace.vacuum.map((one) => ((one - (trace.vacuum[0] ?? 0)) / (30e3 - (trace.vacuum[0] ?? 0))) * last);
+    expect(soil).toEqual(trace.time.map((time) => expect.closeTo(time, -4)));
+  });
+
+  test("go to the last year looked ahead where no limit is met", () => {
+    const { trace, end, horizon } = life(machine([own("own", 6e3)], { deliveredFuel: { solids: 1e-9 } }));
+    expect(end).toBeNull();
+    expect(trace.time.at(-1)).toBeCloseTo(horizon, 0);
+  });
+
+  test("have no share of a rise where clean elements starve, since none has risen", () => {
+    expect(life(machine([own("own", 25e3)])).elements).toMatchObject([
+      { share: 0, restriction: 1, dropClean: expect.closeTo(25e3, 3) },
+    ]);
+  });
+});
+
+describe("life(system).range with an element beside that is tested", () => {
+  const { capacityTest: _, loadingLaw: _law, ...untested } = own("own", 6e3);
+  const beside = { delivery: [own("tested", 1e3)] };
+
+  test.each<[string, object]>([
+    ["a handbook's capacity", { ...untested, area: 3 }],
+    ["one beta", own("own", 6e3, { betas: [{ size: 10e-6, beta: 75 }] })],
+    [
+      "an estimated medium",
+      own("own", 6e3, { medium: { by: "rating", size: 20e-6, kind: "nominal", area: 0.5, thickness: 6e-4 } }),
+    ],
+  ])("is still as wide as what is only estimated of the one: %s", (_, filter) => {
+    const { range } = life(machine([filter as SystemFilter], beside));
+    expect(range?.early).toBeLessThan(range?.late ?? Infinity);
+  });
+});
