@@ -212,3 +212,45 @@ describe("remedy(system, options) at several temperatures", () => {
     expect(single.some(({ changes }) => changes[0]?.kind === "warmer fuel")).toBe(false);
   });
 });
+
+describe("remedy(system, options).pairs", () => {
+  const hose = (bore: number): SystemPart => ({ part: "line", name: "hose", length: 4, bore, roughness: 1e-6 });
+  const named = (system: System) =>
+    remedy(system, { pairs: 1000 }).pairs.map(({ changes }) =>
+      changes
+        .map((one) =>
+          "part" in one ? `${one.kind} ${one.part}` : "parts" in one ? `${one.kind} ${one.parts.join()}` : one.kind,
+        )
+        .sort()
+        .join(" + "),
+    );
+
+  test("are never of one soiled element, cleaned and made larger or doubled, which would do twice what can be done once", () => {
+    const pairs = named(machine(own(15e3, { restriction: 3 }), hose(0.012)));
+    expect(pairs).toContain("one more branch own + wider bore hose");
+    for (const pair of pairs) expect(pair.match(/ own/g)?.length ?? 0).toBeLessThan(2);
+  });
+
+  test("are of two elements, each changed by itself", () => {
+    const second = elementOf("second", { drop: 15e3 }).filter;
+    const pairs = named(machine(own(15e3), second));
+    for (const kind of ["larger element", "one more branch"]) {
+      expect(pairs).toContain(`${kind} own + ${kind} second`);
+      expect(pairs).toContain([`${kind} own`, "lower pump"].sort().join(" + "));
+    }
+    expect(pairs).not.toContain("larger element own + one more branch own");
+  });
+
+  test("are of an element that is shut off and another, but not of its opening and its doubling", () => {
+    const beside = {
+      part: "bank",
+      name: "pair",
+      branches: [[own(40e3, { blocked: true })], [elementOf("open", { drop: 40e3 }).filter]],
+    };
+    const pairs = named(machine(beside as SystemPart, elementOf("second", { drop: 20e3 }).filter));
+    expect(pairs).toContain("larger element second + open branch own");
+    const alone = named(machine(own(40e3, { blocked: true })));
+    expect(alone).not.toContain("larger element own + open branch own");
+    expect(alone).not.toContain("one more branch own + open branch own");
+  });
+});

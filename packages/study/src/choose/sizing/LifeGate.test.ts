@@ -140,6 +140,21 @@ describe("LifeGate.judge(stages, caught, elements)", () => {
     expect(judged([{ element: own, count: 1, soil: 0 }], { duty })).toBe("yes");
   });
 
+  test("holds at the warmest too, where fuel boils before it is drawn so hard that any other limit is met", () => {
+    const fuel = { kind: "petrol", class: "EN 228 A", ethanol: 0 } as const;
+    const limits = { vacuumClean: 90e3, vacuumAtChange: 90e3 };
+    const season = (share: number, temperature: number) => ({ name: "season", share, temperature });
+    const at = (...seasons: ReturnType<typeof season>[]) =>
+      judged([{ element: own, count: 1, soil: 14 }], {
+        fuel,
+        limits,
+        temperature: 268.15,
+        duty: { hoursADay: 4, daysAYear: 250, seasons },
+      });
+    expect(at(season(1, 268.15))).toBe("yes");
+    expect(at(season(0.5, 268.15), season(0.5, 308.15))).toBe("no");
+  });
+
   test("is sure of a range of soil where both its ends agree, or the most still holds", () => {
     const least = (soil: number): Caught => ({ stages: [soil], others: new Map() });
     const of = (from: number, to: number) => judged([{ element: own, count: 1, soil: to }], {}, {}, least(from));
