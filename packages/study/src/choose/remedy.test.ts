@@ -13,14 +13,14 @@ const told = (system: System, options: RemedyOptions = {}) =>
 const ofKind = (system: System, kind: string, options: RemedyOptions = {}) =>
   remedy(system, options).single.find(({ changes }) => changes[0]?.kind === kind);
 
-describe("remedy(system, options) of an element that starves a pump, in round figures", () => {
+describe("remedy(system, options) of an element that starves a pump, by round figures", () => {
   // 30 kPa at change less the metre, over 25 kPa at the demand of 200 L/h.
   const system = machine(own(25e3));
   const ceiling = (drop: number) => ((30e3 - HEAD) / drop) * (200e-3 / 3600);
-  const answer = remedy(system);
+  const answer = () => remedy(system);
 
   test("says how it is now, and is about", () => {
-    const { single: _single, pairs: _pairs, worst, ...rest } = answer;
+    const { single: _single, pairs: _pairs, worst, ...rest } = answer();
     expect(rest).toEqual({
       question: "remedy",
       system: "plain",
@@ -64,13 +64,13 @@ describe("remedy(system, options) of an element that starves a pump, in round fi
   });
 
   test("names pairs that beat each change alone, the best first, so many as asked", () => {
-    const [best] = answer.single;
-    expect(answer.pairs.length).toBeGreaterThan(0);
-    const hands = answer.pairs.map(({ inHand }) => inHand);
+    const [best] = answer().single;
+    expect(answer().pairs.length).toBeGreaterThan(0);
+    const hands = answer().pairs.map(({ inHand }) => inHand);
     expect(hands).toEqual([...hands].sort((one, other) => other - one));
     expect(Math.min(...hands)).toBeGreaterThan(best?.inHand ?? Infinity);
-    expect(answer.pairs.length).toBeLessThanOrEqual(3);
-    expect(remedy(system, { pairs: 1 }).pairs).toEqual(answer.pairs.slice(0, 1));
+    expect(answer().pairs.length).toBeLessThanOrEqual(3);
+    expect(remedy(system, { pairs: 1 }).pairs).toEqual(answer().pairs.slice(0, 1));
     expect(remedy(system, { pairs: 0 }).pairs).toEqual([]);
   });
 
