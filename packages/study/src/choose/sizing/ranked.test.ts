@@ -168,3 +168,9 @@ test("rankedOf(found, ranking) keeps so many of each ranking, and all that nothi
   expect(namesOf(ranked(found, { keep: 3 }))).toEqual(["1 cheap", "2 cheap", "2 dear", "4 dear", "5 dear"]);
   expect(ranked(found, { keep: 3 }).arrangements.map(({ pareto }) => pareto)).toEqual([true, true, false, true, false]);
 });
+
+test("rankedOf(found, ranking) takes of those with as much vacuum at the same cost the one of fewest elements for the best", () => {
+  const { best, arrangements } = ranked([foundOf([[0, 5]], 5e3), foundOf([[1, 2]], 5e3)]);
+  expect(arrangements.map(({ elements: count }) => count)).toEqual([2, 5]);
+  expect(best).toEqual({ cost: 0, vacuum: 0, changes: 0 });
+});
