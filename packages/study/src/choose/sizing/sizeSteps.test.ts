@@ -7,8 +7,8 @@ import type { SizeOptions } from "./SizeOptions.js";
 import { size } from "./size.js";
 import { MOST_ARRANGEMENTS, sizeSteps } from "./sizeSteps.js";
 
-// Between them these go through every kind of machine, and on each nearly every way to fail.
-const seeds = [1, 10, 41, 49, 58, 116, 148, 220, 274, 276, 283, 290, 306, 310, 323, 347, 357, 365, 366, 392];
+// Between them these go through every kind of machine and nearly every way to fail; properties go through hundreds more.
+const seeds = [1, 41, 58, 116, 148, 220, 276, 306, 310, 347, 366, 392];
 
 test.each(seeds)("size(system, elements, options) agrees with every arrangement judged one by one, seed %i", (seed) => {
   expect(compare(seed, { elements: 2, parallel: 2, stages: 2 }).tried).toBeGreaterThan(0);
