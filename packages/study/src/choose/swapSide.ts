@@ -3,7 +3,7 @@ import type { CatalogueElement, System } from "@thirstline/spec/system";
 import type { CheckPoint } from "../check/CheckAnswer.js";
 import { check } from "../check/check.js";
 import { factsOf } from "../life/factsOf.js";
-import type { LifeAnswer } from "../life/LifeAnswer.js";
+import type { LifeAnswer, LifeCaution } from "../life/LifeAnswer.js";
 import { life } from "../life/life.js";
 import { spreadOf } from "../spread/spreadOf.js";
 import { mapParts } from "./mapParts.js";
@@ -54,11 +54,14 @@ export function swapSide(given: SideGiven): SwapSide {
   };
 }
 
+/** Why no law tells how an element fills. */
+const NO_LAW: readonly LifeCaution["code"][] = ["no capacity", "tests fit no law", "nothing to multiply"];
+
 /** Without its catch or its capacity an element counts as one that never fills, and a life that rests on it is none. */
 function fillingUnknown({ cautions }: LifeAnswer, at: readonly string[]): SwapSide["fillingUnknown"] {
   const said = cautions.flatMap((one) => ("element" in one && at.includes(one.element) ? [one.code] : []));
   if (said.includes("capture unknown")) return "catch";
-  return said.includes("no capacity") || said.includes("tests fit no law") ? "capacity" : null;
+  return said.some((code) => NO_LAW.includes(code)) ? "capacity" : null;
 }
 
 /** What is in hand at a temperature when the elements have filled for the service interval; null when a limit comes first. */

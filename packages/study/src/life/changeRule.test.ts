@@ -43,4 +43,26 @@ describe("changeRule(system, year, restricted)", () => {
   test("is null where neither manual nor restriction says", () => {
     expect(changeRule(served(undefined), YEAR, null)).toBeNull();
   });
+
+  test("is the manual's longest interval where that is shorter than its usual one", () => {
+    const system = served({ interval: 250 * HOUR, atMost: 200 * HOUR });
+    expect(changeRule(system, YEAR, null)).toEqual({ time: 200 * HOUR, by: "manual's longest interval" });
+  });
+
+  test("counts no distance that the manual does not name, nor any without a duty", () => {
+    expect(changeRule(served({ interval: 900 * HOUR }, 80e6), YEAR, null)?.by).toBe("manual's interval");
+    const idle = { service: { interval: 900 * HOUR, distance: 20e6, calendar: 1e9 } } as unknown as System;
+    expect(changeRule(idle, YEAR, null)?.by).toBe("manual's interval");
+  });
+
+  test("is the first of all that are stated", () => {
+    const all = { interval: 250 * HOUR, atMost: 500 * HOUR, distance: 20e6, calendar: (365.25 / 2) * 24 * HOUR };
+    const by = (more: object, restricted: number | null = null) =>
+      changeRule(served({ ...all, ...more }, 100e6), YEAR, restricted);
+    expect(by({})).toEqual({ time: 200 * HOUR, by: "distance" });
+    expect(by({ calendar: 24 * HOUR })?.by).toBe("calendar");
+    expect(by({}, 199 * HOUR)?.by).toBe("restriction");
+    // Of two at once the one that is named first.
+    expect(by({ interval: 200 * HOUR })?.by).toBe("manual's interval");
+  });
 });

@@ -48,10 +48,8 @@ export function conditionsAt(stack: Stack, bore: number | null, temperature: num
     return made;
   };
   const [first] = modelsAt(0) as readonly [SupplyModel];
-  const { pump } = first.supply;
   // With slip, what the pump moves hangs on how the passage to turbulence is read.
-  const carried = (model: SupplyModel) =>
-    Math.max(demand, pump.kind === "fixed" && pump.reliefTo === "tank" ? model.suctionFlow(0) : 0);
+  const carried = (model: SupplyModel) => model.suctionFlow(demand);
   const room = (name: LimitName, margin: (model: SupplyModel) => number): [LimitName, number] => [
     name,
     freeDrop((drop) => Math.min(...modelsAt(drop).map(margin))),

@@ -58,7 +58,7 @@ function pointAt(stack: Stack, bore: number | null, temperature: number, demand:
     return { free, flow, ofSuction, ofDelivery };
   });
   const most = first.suctionFlow(demand);
-  const bounding = rooms.filter(({ ofSuction, free }, at) => ofSuction && free >= 0 && names[at] !== "pump capacity");
+  const bounding = rooms.filter(({ ofSuction, free }) => ofSuction && free >= 0);
   const least = Math.min(
     most,
     Math.max(demand, ...bounding.filter(({ free }) => free < Infinity).map(({ flow }) => flow)),
