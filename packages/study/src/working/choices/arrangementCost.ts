@@ -24,7 +24,7 @@ export function setsAYear(given: SizeGiven): Step {
   if (duty?.distance && service?.distance) {
     const distance = (path: string, name: string, value: number) =>
       fromFile(path, { name, value, unit: "m", kind: "distance" });
-    const D = distance("duty.distance a year", "distance in a year", duty.distance);
+    const D = distance("duty.distance", "distance in a year", duty.distance);
     c.push(
       worked(formulas.changesByDistance, {
         D,

@@ -9,6 +9,7 @@ import type { Step } from "../Step.js";
 import { asked, inWords, worked } from "../worked.js";
 import type { Choice, Variant } from "./Choice.js";
 import { figureStep, leastInHandAt } from "./leastInHand.js";
+import { mapSteps } from "./mapSteps.js";
 import { remedyParts } from "./remedyParts.js";
 
 const GROUP = "What it buys";
@@ -63,13 +64,18 @@ function ownFigures(given: Given): FigureMaker[] {
     figure("ceiling gained", () => {
       const Q_2 = figureStep(changed, "ceiling at change, low end", { temperature: result.temperature });
       const Q_1 = figureStep(system, "ceiling at change, low end", { temperature: now.temperature });
-      return Q_1 && Q_2 && Q_1.value > 0 ? worked(formulas.ceilingGained, { Q_2, Q_1 }) : null;
+      return Q_1 && Q_2 && Q_1.value > 0 ? worked(formulas.ceilingGained, { Q_2, Q_1: asFiled(Q_1) }) : null;
     }),
     figure("cost", () => cost(result, options)),
     ...result.changes.flatMap((one, at) =>
       remedyParts(system, one).map(({ key, step }) => figure(`change ${at + 1}, ${key}`, step)),
     ),
   ];
+}
+
+/** Steps of the system as it is, without their parts: their places are not to be told anew as those of the changed one. */
+function asFiled(step: Step): Step {
+  return mapSteps(step, ({ part: _, ...rest }) => rest);
 }
 
 function overClean(system: System, { overClean: value }: RemedyResult, temperatures: readonly number[]): Step | null {

@@ -28,6 +28,8 @@ export type Letter = (letter: string) => string;
 
 /** How tightly each operation binds; what binds less than its surroundings is put in brackets. */
 const BINDING: Readonly<Record<string, number>> = { "+": 1, "-": 1, "*": 2, "/": 2, "^": 4 };
+/** How tightly an exponent binds what it stands over. */
+const BASE = 5;
 
 /**
  * An expression in TeX.
@@ -65,14 +67,19 @@ function operatorTex({ op = "", args = [] }: ExpressionNode, around: number, let
   if (!right) return around > 2 ? `\\left(${op}${inner(left, 3)}\\right)` : `${op}${inner(left, 3)}`;
   switch (op) {
     case "/":
-      return `\\frac{${inner(left, 0)}}{${inner(right, 0)}}`;
+      // A fraction holds itself together anywhere but under an exponent.
+      return inBase(around, `\\frac{${inner(left, 0)}}{${inner(right, 0)}}`);
     case "^":
-      return `${inner(left, 5)}^{${inner(right, 0)}}`;
+      return inBase(around, `${inner(left, BASE)}^{${inner(right, 0)}}`);
     case "*":
       return bracketed(`${inner(left, own)} ${isNumber(right) ? "\\cdot" : "\\,"} ${inner(right, own + 0.5)}`);
     default:
       return bracketed(`${inner(left, own)} ${op} ${inner(right, op === "-" ? own + 0.5 : own)}`);
   }
+}
+
+function inBase(around: number, text: string): string {
+  return around === BASE ? `\\left(${text}\\right)` : text;
 }
 
 function isNumber(node: ExpressionNode): boolean {
@@ -81,7 +88,7 @@ function isNumber(node: ExpressionNode): boolean {
 }
 
 function functionTex({ fn, args = [] }: ExpressionNode, letter: Letter): string {
-  const name = typeof fn === "string" ? fn : (fn?.name ?? "");
+  const name = typeof fn === "object" ? fn.name : "";
   const inside = args.map((one) => texOf(one, 0, letter)).join(", ");
   switch (name) {
     case "sqrt":

@@ -28,7 +28,9 @@ export function parseFormula(text: string): ExpressionNode {
 }
 
 function requirePlain(node: ExpressionNode, text: string): void {
-  const called = typeof node.fn === "string" ? node.fn : node.fn?.name;
+  const { fn } = node;
+  // A method of something is a function too, and has a name like any other.
+  const called = typeof fn === "object" && fn.type === "SymbolNode" ? fn.name : undefined;
   const plain =
     KINDS.has(node.type) &&
     (node.type !== "ConstantNode" || typeof node.value === "number") &&
