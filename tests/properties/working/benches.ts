@@ -205,17 +205,17 @@ export const nested = bench({
       ],
     },
     line("hose", 0.01),
-    filter("plugged", tested(1e3), { restriction: 2 }),
+    filter("plugged", tested(1e3), { restriction: 2, terminalDrop: 100 }),
   ],
   pump: { kind: "curve", points: [10, 60, 120].map((flow, at) => ({ flow: flow * L_H, rise: 5e4 - 2e4 * at })) },
   delivery: [
-    filter("fine", tested(4e3), { restriction: 1.5, terminalDrop: 2e4 }),
+    filter("fine", tested(4e3), { restriction: 1.5, terminalDrop: 2e4, housing: { k: 2, port: 0.01 } }),
     { part: "rise", name: "climb", height: 0.2 },
   ],
   limits: { vacuumAtChange: 25e3, feedPressure: 10e3 },
 });
 
-/** The same without flow, where both check valves of its bank are just opening. */
+/** A bank of check valves, which are just opening where nothing is asked for; and a screen, which then costs nothing. */
 export const idle = bench({
   name: "Bench, check valves side by side",
   suction: [
@@ -227,6 +227,7 @@ export const idle = bench({
         line("hose", 0.008),
       ]),
     },
+    { part: "strainer", name: "screen", aperture: 4e-4, wire: 2e-4, area: 1e-3 },
   ],
 });
 
@@ -391,12 +392,30 @@ export const lives: Readonly<Record<string, System>> = Object.fromEntries(
         }),
       ],
       duty: TWO_SEASONS,
-      deliveredFuel: { solids: 0.05, dust: "A3 medium" },
+      // The dirty delivery is never taken: the elements end before it.
+      deliveredFuel: {
+        solids: 0.05,
+        dust: "A3 medium",
+        dirtyDelivery: { after: 50 * 3600, volume: 0.05, solids: 0.9 },
+      },
       limits: { vacuumAtChange: 30e3, vacuumClean: 25e3 },
       service: { interval: 20 * 3600, atMost: 30 * 3600, distance: 1e6 },
     },
     "a dirty delivery, water and two tanks": {
       tanks: [
+        {
+          name: "shut tank",
+          fullDepth: 1,
+          lowDepth: 0.3,
+          vent: { kind: "blocked" },
+          path: [
+            filter("shut away", tested(500), {
+              betas: coarse,
+              capacityTest: took(5e-3, 5),
+              separation: { efficiency: 0.5, flow: 100 * L_H },
+            }),
+          ],
+        },
         { name: "near tank", fullDepth: 1, lowDepth: 0.3, vent: { kind: "open" }, path: [line("near hose", 0.008)] },
         {
           name: "far tank",
@@ -492,7 +511,8 @@ export const lives: Readonly<Record<string, System>> = Object.fromEntries(
       duty: { hoursADay: 1, daysAYear: 3, seasons: [{ name: "arctic", share: 1, temperature: 230 }] },
       fuel: { kind: "diesel", grade: "arctic" },
       deliveredFuel: { counts: { at4: 100, at6: 10 }, water: 0.05 },
-      service: { interval: 1e6 },
+      // A distance says nothing of a duty that states none.
+      service: { interval: 1e6, distance: 1e6 },
     },
     "broken from the start": {
       suction: [
@@ -500,12 +520,23 @@ export const lives: Readonly<Record<string, System>> = Object.fromEntries(
         filter("element", tested(9e3), { betas: coarse, capacityTest: took(5e-3, 4), terminalDrop: 1e4 }),
       ],
       duty: TWO_SEASONS,
-      deliveredFuel: { solids: 0.01 },
+      deliveredFuel: { solids: 0.01, dust: "A4 coarse" },
       limits: { vacuumClean: 10e3, vacuumAtChange: 12e3 },
     },
     "past it at once": {
       suction: [filter("element", tested(2e3), { betas: coarse, capacityTest: took(5e-3, 4), terminalDrop: 5e3 })],
       duty: TWO_SEASONS,
+      deliveredFuel: { solids: 0.001, dirtyDelivery: { after: 8 * 3600, volume: 0.05, solids: 0.9 } },
+    },
+    "plugged at once": {
+      suction: [
+        filter("element", tested(2e3), {
+          betas: [{ size: 4e-6, beta: 75 }],
+          capacityTest: took(5e-3, 4),
+          loadingLaw: "complete",
+        }),
+      ],
+      duty: { hoursADay: 1, daysAYear: 10 },
       deliveredFuel: { solids: 0.001, dirtyDelivery: { after: 8 * 3600, volume: 0.05, solids: 0.9 } },
     },
     "by gravity, in petrol with ethanol": {

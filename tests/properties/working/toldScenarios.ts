@@ -159,11 +159,11 @@ const choices: readonly Scenario[] = [
 const OF_FUEL = ["fuel density", "density at 15 °C", "fuel viscosity", "vapour pressure", "air freed under suction"];
 
 const { everyPart, nested, twins, idle, fedBackward, fuels, pumps, lives } = benches;
-const several: Readonly<Record<string, Readonly<Record<string, System>>>> = {
-  "every-part": { everyPart },
-  banks: { nested, twins, idle },
-  "fed-backward": { fedBackward },
-  pumps,
+const several: Readonly<Record<string, readonly (readonly [System, Asked?])[]>> = {
+  "every-part": [[everyPart]],
+  banks: [[nested], [twins], [idle], [idle, { at: 0 }]],
+  "fed-backward": [[fedBackward]],
+  pumps: Object.values(pumps).map((system) => [system]),
 };
 
 const small: readonly Scenario[] = [
@@ -177,7 +177,7 @@ const small: readonly Scenario[] = [
   },
   ...Object.entries(several).map(([name, some]) => ({
     name,
-    steps: () => Object.values(some).flatMap((system) => figures(structuredClone(system), {})),
+    steps: () => some.flatMap(([system, asked = {}]) => figures(structuredClone(system), { asked })),
   })),
   ...Object.entries(lives).map(([name, system]) => ({
     name: `life-${name.replaceAll(/[^a-z]+/g, "-")}`,
