@@ -32,7 +32,7 @@ const of = {
   "study/working": [
     "packages/study/src/working/**/*.test.ts",
     "tests/mutation/{keptOutputs,workings}.ts",
-    "tests/properties/working/{formulas,keys,retold,told}.test.ts",
+    "tests/properties/working/{benches,formulas,keys,retold,told}.test.ts",
   ],
 };
 

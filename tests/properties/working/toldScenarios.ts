@@ -21,6 +21,7 @@ import {
   workingOf,
 } from "@thirstline/study/working";
 import { demoElements, demoSystem, sized } from "../choose/arrangements.js";
+import * as benches from "./benches.js";
 import { fullYard } from "./fullYard.js";
 import { systemsIn } from "./systems.js";
 
@@ -44,14 +45,15 @@ function figures(system: System, { asked = {}, life = false }: { asked?: Asked; 
   );
 }
 
-const heron = demoSystem("heron");
+// Made anew for each question: steps are kept with the system they were made of, and a test must make its own.
+const heron = () => demoSystem("heron");
 
 const systems: readonly Scenario[] = [
-  { name: "heron", steps: () => figures(heron, { life: true }) },
+  { name: "heron", steps: () => figures(heron(), { life: true }) },
   {
     name: "heron-asked",
     steps: () =>
-      figures(heron, {
+      figures(heron(), {
         asked: { temperature: 278.15, demand: 8e-5, at: 5e-5, to: 2e-4, points: 5, moment: 2, draws: 4, seed: 3 },
       }),
   },
@@ -65,7 +67,7 @@ const systems: readonly Scenario[] = [
   })),
   ...systemsIn("files").map(({ name, system }) => ({
     name: name.replace(".yaml", ""),
-    steps: () => figures(system, { life: name === "spread.yaml", asked: { draws: 4 } }),
+    steps: () => figures(structuredClone(system), { life: name === "spread.yaml", asked: { draws: 4 } }),
   })),
 ];
 
@@ -104,14 +106,15 @@ const choices: readonly Scenario[] = [
     name: "swap",
     steps: () => {
       const at = "fine filter";
+      const system = heron();
       const element = demoElements("elements/p10-larger-body.yaml")[0] as CatalogueElement;
       const options = {
         ...money,
         draws: 4,
-        fitted: fittedFrom(asFitted(heron, at).filter, catalogue),
+        fitted: fittedFrom(asFitted(system, at).filter, catalogue),
         rating: { beta: 200, size: 4e-6 },
       };
-      return ownFigures(swapChoice(heron, { at, with: element }, options));
+      return ownFigures(swapChoice(system, { at, with: element }, options));
     },
   },
   {
@@ -143,7 +146,8 @@ const choices: readonly Scenario[] = [
     name: `gauge-${name}`,
     steps: () => {
       const given = readings(`heron-${name}.csv`);
-      const choice = gaugeChoice(heron, given, gauge(heron, given));
+      const system = heron();
+      const choice = gaugeChoice(system, given, gauge(system, given));
       return choice.members.names.flatMap((of) =>
         gaugeFigures(choice, of).flatMap((figure) => stepOf(gaugeWorking(choice, { of, figure, asked: {} }))),
       );
@@ -151,4 +155,34 @@ const choices: readonly Scenario[] = [
   })),
 ];
 
-export const toldScenarios: readonly Scenario[] = [...systems, ...choices];
+/** Figures in which nothing of the path is met. */
+const OF_FUEL = ["fuel density", "density at 15 °C", "fuel viscosity", "vapour pressure", "air freed under suction"];
+
+const { everyPart, nested, twins, idle, fedBackward, fuels, pumps, lives } = benches;
+const several: Readonly<Record<string, readonly (readonly [System, Asked?])[]>> = {
+  "every-part": [[everyPart]],
+  banks: [[nested], [twins], [idle], [idle, { at: 0 }]],
+  "fed-backward": [[fedBackward]],
+  pumps: Object.values(pumps).map((system) => [system]),
+};
+
+const small: readonly Scenario[] = [
+  {
+    name: "fuels",
+    steps: () =>
+      Object.values(fuels).flatMap((system) => {
+        const own = structuredClone(system);
+        return OF_FUEL.flatMap((figure) => stepOf(workingOf(own, figure)));
+      }),
+  },
+  ...Object.entries(several).map(([name, some]) => ({
+    name,
+    steps: () => some.flatMap(([system, asked = {}]) => figures(structuredClone(system), { asked })),
+  })),
+  ...Object.entries(lives).map(([name, system]) => ({
+    name: `life-${name.replaceAll(/[^a-z]+/g, "-")}`,
+    steps: () => figures(structuredClone(system), { life: true, asked: { draws: 4 } }),
+  })),
+];
+
+export const toldScenarios: readonly Scenario[] = [...systems, ...choices, ...small];

@@ -1,6 +1,5 @@
 import { binCount, distributionFromMass, sizeEdges } from "@thirstline/core";
 import type { SystemFilter } from "@thirstline/spec/system";
-import { oneBetaOf } from "../../life/Guess.js";
 import * as formulas from "../formulas/soil.js";
 import { ofPart } from "../parts/PartScene.js";
 import type { PartPath, Step } from "../Step.js";
@@ -62,7 +61,7 @@ function betasOf(part: SystemFilter): Betas | null {
   const rating = part.statedRating ?? (part.medium.by === "rating" ? part.medium : undefined);
   const betas: Readonly<Record<string, number>> = { absolute: 75, "beta 75": 75, "beta 200": 200, "beta 1000": 1000 };
   const beta = rating && betas[rating.kind];
-  return rating && beta !== undefined && oneBetaOf(part) !== null ? [{ size: rating.size, beta }] : null;
+  return rating && beta !== undefined ? [{ size: rating.size, beta }] : null;
 }
 
 function betaAt(points: Betas, size: number): number {

@@ -21,6 +21,9 @@ import type { LifeScene } from "./lifeFacts.js";
 
 type Test = NonNullable<SystemFilter["capacityTest"]>;
 
+/** A constant smaller than this share of its partner is rounding, by which the pair's formula must not divide. */
+const NOTHING = 1e-10;
+
 /** Resistance over clean that an element's law makes of soil on it. */
 export function soilRatio(life: LifeScene, name: string, law: LoadingLaw, m: Step): Step {
   const value = resistanceRatio(law, m.value);
@@ -31,9 +34,15 @@ export function soilRatio(life: LifeScene, name: string, law: LoadingLaw, m: Ste
   }
   const [inner, outer] = lettersOf(law.name as CombinedLawName);
   // A pair of which one constant is nothing is the other law alone; so are its formulas.
-  if (law[outer] === 0) return worked(formulas.ratios[inner], { K: constantOf(life, name, law, inner), m }, { value });
+  if (isAlone(law, inner, outer)) {
+    return worked(formulas.ratios[inner], { K: constantOf(life, name, law, inner), m }, { value });
+  }
   const pair = formulas.pairRatios[law.name as CombinedLawName];
   return worked(pair, { A: constantOf(life, name, law, inner), B: constantOf(life, name, law, outer), m }, { value });
+}
+
+function isAlone(law: LoadingLaw, inner: SingleLawName, outer: SingleLawName): boolean {
+  return law[outer] <= NOTHING * law[inner];
 }
 
 function constantOf(life: LifeScene, name: string, law: LoadingLaw, which: SingleLawName): Step {
@@ -50,10 +59,9 @@ function constantOf(life: LifeScene, name: string, law: LoadingLaw, which: Singl
     inWords("as found", { name: `constant of ${own}`, value: law[own], unit: "1/kg" });
   const checks = points.slice(-2).map(({ m, r }) => ({
     words: "with both constants the law passes the tested point",
-    left:
-      law[outer] === 0
-        ? worked(formulas.ratios[inner], { K: found(inner), m })
-        : worked(formulas.pairRatios[law.name as CombinedLawName], { A: found(inner), B: found(outer), m }),
+    left: isAlone(law, inner, outer)
+      ? worked(formulas.ratios[inner], { K: found(inner), m })
+      : worked(formulas.pairRatios[law.name as CombinedLawName], { A: found(inner), B: found(outer), m }),
     relation: "=" as const,
     right: r,
   }));

@@ -11,6 +11,8 @@ export interface Start {
   readonly bore: Step | null;
   readonly flow: Step;
   readonly depth: number;
+  /** a branch by itself, in which a check valve that nothing flows through counts as just opening */
+  readonly alone?: true;
   /** names of the rows still to come, in order */
   readonly names: Iterator<string>;
 }

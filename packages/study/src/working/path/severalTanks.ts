@@ -2,6 +2,7 @@ import * as formulas from "../formulas/path.js";
 import { airPressure } from "../supply/air.js";
 import { inWords, worked } from "../worked.js";
 import { once } from "./once.js";
+import type { Start } from "./Start.js";
 import type { Stop, Stretch } from "./Stop.js";
 import { type Branch, splitStep } from "./splitStep.js";
 import type { TankGiven } from "./tankStop.js";
@@ -16,11 +17,12 @@ export function severalTanks({ scene, flow, names, descent, open }: TankGiven): 
     const at = open[place] ?? 0;
     const found = inWords("as found", { name: "flow from the tank", value: share.flow, unit: "m3/s", kind: "flow" });
     const head = tankStop(scene, at, { flow: found, depth: 1, name: share.tank.name ?? "tank" });
-    const start = {
+    const start: Start = {
       scene,
       pressure: () => airPressure(scene),
       flow: found,
       depth: 1,
+      alone: true,
       bore: null,
       names: unnamed(),
       spent: [head.drop],

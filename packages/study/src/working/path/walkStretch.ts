@@ -46,7 +46,9 @@ export function walkStretch(
 }
 
 function partStop(given: PartScene, { profile, pressure }: PartDescent, start: Start): Stop {
-  const drop = once(() => (isShut(profile.part) ? null : partDrop(given, profile.part, profile.drop)));
+  // As in `staticBehind`: on the main path a check valve is just opening, in a branch it may be held shut.
+  const heldShut = profile.drop === null && start.depth > 0 && !start.alone;
+  const drop = once(() => (heldShut || isShut(profile.part) ? null : partDrop(given, profile.part, profile.drop)));
   const { part } = given;
   const { throat } = boresOf(given);
   const { reynolds } = profile;
@@ -107,7 +109,7 @@ function branchesOf(part: SystemBank, entry: BankDescent, path: PartPath, start:
     const size = entries[0]?.profile.flow ?? 0;
     const place = [...path, "branches", at];
     const flow = inWords("as found", { name: "flow through the branch", value: size, unit: "m3/s", kind: "flow" });
-    const quiet = { ...start, flow, depth: start.depth + 1, names: nameless() };
+    const quiet: Start = { ...start, flow, depth: start.depth + 1, alone: true, names: nameless() };
     return { place, size, alone: walkStretch(branch, entries, place, quiet) };
   });
 }
