@@ -60,3 +60,14 @@ test("catchAlong(stops) keeps banks within banks apart, three deep", () => {
   expect(passing[0]).toBeCloseTo((5 * middleOut + 3 * 0.6) / 8, 12);
   expect([freed.c?.[0], freed.d?.[0], freed.e?.[0]]).toEqual([0.8, 0.6, expect.closeTo(1.2, 12)]);
 });
+
+test("catchAlong(stops) hands each branch what came, whatever the banks inside the one before made of it", () => {
+  const inner = bank([], [part("c")]);
+  const { freed } = walked(
+    [bank([bank([inner], [part("d")])], [part("e")])],
+    3,
+    { c: 0.8, d: 0.6, e: 0.4 },
+    [2, 1, 0.5, 0.5, 1, 1],
+  );
+  expect([freed.d?.[0], freed.e?.[0]]).toEqual([0.6, 0.4]);
+});
