@@ -3,6 +3,7 @@ import { instantsOf, newRun, proportional } from "../../../../tests/support/gaug
 import { findTerms } from "./findTerms.js";
 import type { Run } from "./Instant.js";
 import type { GaugeSide } from "./instantsOf.js";
+import { flat } from "./shapes.js";
 import { weigh } from "./weigh.js";
 
 const wobble = [60, -90, 30, -30, 90, -60, 45, -75, 15, -15];
@@ -125,4 +126,21 @@ test("findTerms(weighed, side) takes nothing for a step that only the last readi
 test("findTerms(weighed, side) looks for less flow before the pump only", () => {
   const less = runOf((at) => (at < 4 ? 3000 : 600) + 0, { known: false, count: 8 });
   expect(found(less, "delivery").terms.some(({ kind }) => kind === "thin")).toBe(false);
+});
+
+test("findTerms(weighed, side) tries on with every law that was not far worse than the best, and with no growth always", () => {
+  // Even growth with hardly any scatter tells laws apart, but for one reading.
+  const instants = instantsOf(
+    Array.from({ length: 12 }, (_, at) => 1000 + 800 * at + (wobble[at % 10] as number) / 30 + (at === 5 ? 300 : 0)),
+    () => ({ noise: { gauge: 5, demand: 0.0005, viscosity: 0.0005 } }),
+    proportional,
+  );
+  const { soil, fits, terms } = found(newRun(instants), "delivery");
+  expect(terms).toEqual([{ kind: "outlier", at: 5 }]);
+  const least = soil[0]?.score ?? 0;
+  const [near, far] = [true, false].map((isNear) => soil.filter(({ score }) => score < least + 25 === isNear));
+  const lawsOf = (of: typeof fits | undefined) => new Set(of?.map(({ model }) => model.shape));
+  expect(far?.some(({ model }) => model.shape === flat)).toBe(true);
+  expect(far?.length).toBeGreaterThan(1);
+  expect(lawsOf(fits)).toEqual(new Set([...lawsOf(near), flat]));
 });
