@@ -206,6 +206,7 @@ test("curveState(models, demand, spread) has gaps beyond what a pump can move, a
   };
   const points = [
     { flow: 0, rise: 9e4 },
+    { flow: 2e-5, rise: 7e4 },
     { flow: 3e-5, rise: 5e4 },
   ];
   expect(feedsOf({ kind: "curve", points })).toEqual([false, false, true]);

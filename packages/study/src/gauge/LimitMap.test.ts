@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { demoSystem } from "../../../../tests/support/fleets.js";
 import { supplyOf } from "../check/supplyOf.js";
 import { type LimitFacts, LimitMap } from "./LimitMap.js";
+import { tableRatios } from "./RatioTable.js";
 
 const COLD = 263.15;
 const names = ["prefilter A", "prefilter B"];
@@ -45,11 +46,15 @@ test("new LimitMap(facts).at(1) is where the first limit is met, and which", () 
   }
 });
 
-test("new LimitMap(facts) finds each to a hundredth part of a stretch of its table", () => {
-  const { between } = new LimitMap(factsOf()).at(1);
-  // Seven halvings of a stretch of which the least is half, and the largest here 75, times the clean resistance.
-  expect(between[1] - between[0]).toBeLessThan(75 / 100);
-  expect(between[1] - between[0]).toBeGreaterThanOrEqual(0.5 / 128);
+test("new LimitMap(facts) finds each limit to a 128th part of a stretch of its table, seven halvings", () => {
+  const { all } = new LimitMap(factsOf({ points: [{ temperature: COLD }, { temperature: 293.15 }] })).around(1)[0];
+  const met = all.filter(({ ratio }) => ratio > 1 && ratio < Infinity);
+  expect(met.length).toBeGreaterThan(1);
+  for (const { between } of met) {
+    const after = tableRatios.findIndex((ratio) => ratio > between[0]);
+    const stretch = (tableRatios[after] ?? 0) - (tableRatios[after - 1] ?? 0);
+    expect((128 * (between[1] - between[0])) / stretch).toBeCloseTo(1, 9);
+  }
 });
 
 test("new LimitMap(facts) does not ask the limit for clean elements", () => {

@@ -173,6 +173,7 @@ test("instantsOf(side, readings, facts) holds what no gauge reads at 100 bar, ei
   const shut = factsOf({}, { ...heron, tanks: heron.tanks.map((tank) => ({ ...tank, vent: { kind: "blocked" } })) });
   expect(one("suction", noted, shut).table.at(1, 1)).toBe(1e7);
   expect(one("suction").table.at(1, 1e4)).toBe(1e7);
+  expect(one("suction", { ...noted, depth: 2000 }).table.at(1, 1)).toBe(-1e7);
   const fine = factsOf({
     path: { at: (ratio: number) => new Map([["fine filter", ratio]]) } as unknown as InstantFacts["path"],
   });

@@ -54,7 +54,7 @@ const factsOf = (more: Partial<LeftFacts> = {}): LeftFacts => {
 const sideOf = (last = 10 * HOUR): FittedSide =>
   ({
     path: path(PRE),
-    fit: { weighed: { run: { instants: [{ time: 0 }, { time: last }] } } },
+    fit: { weighed: { run: { instants: [{ time: 0 }, { time: 1 }, { time: last }] } } },
   }) as unknown as FittedSide;
 const metAt = (facts: LeftFacts) =>
   new LimitMap({ ...facts, restrictions: (ratio) => new Map([...path(PRE).at(ratio), ["fine filter", 1]]) }).at(1);
