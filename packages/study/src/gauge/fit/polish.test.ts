@@ -88,3 +88,35 @@ test("polish(problem, from, scale) never takes a place where a miss is no number
   const away: Misses = ([a = 0]) => Float64Array.of(Math.abs(a) + 1);
   expect(from(away, [0]).parameters).toEqual([0]);
 });
+
+const alike: Misses = ([a = 0, b = 0]) => Float64Array.of(a + b - 1, a + b - 3);
+const walled: Misses = ([a = 0]) => Float64Array.of(a < 1 ? Number.NaN : Math.sqrt(a));
+const away: Misses = ([a = 0]) => Float64Array.of(Math.abs(a) + 1);
+const one: Misses = ([a = 0]) => Float64Array.of(a - 2);
+
+// As kept: nothing but a run tells how often each asks. A way of stepping that asks more, or ends before, shows here.
+test.each([
+  ["a line at its least", line, [0.8, 2.3], 28, 13],
+  ["a line from afar", line, [100, -40], 31, 16],
+  ["a line from nearby", line, [0.81, 2.295], 60, 11],
+  ["a curved valley", valley, [-1.2, 1], 125, 25],
+  ["a sum that vanishes", one, [5], 16, 13],
+  ["a wall beyond which nothing is known", walled, [9], 95, 15],
+  ["a place that every move makes worse", away, [0], 23, 11],
+  ["two parameters that do the same", alike, [1, 5], 46, 11],
+] as const)(
+  "polish(problem, from, scale) asks so often of %s, to the last figures and not",
+  (_, misses, start, ...asked) => {
+    const counts = [true, false].map((toTheLast) => {
+      const { count, counted } = counting(misses);
+      from(counted, start, toTheLast);
+      return count.asked;
+    });
+    expect(counts).toEqual(asked);
+  },
+);
+
+test("polish(problem, from, scale) gives two parameters that do the same their common best", () => {
+  const [a = 0, b = 0] = from(alike, [1, 5]).parameters;
+  expect(a + b).toBeCloseTo(2, 12);
+});
