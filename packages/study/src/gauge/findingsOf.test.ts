@@ -30,8 +30,8 @@ const delivery = (of: Of, terms: readonly Term[] = [], more?: More) => sideOf("d
 const stepAt = (at: number): Term => ({ kind: "step", at });
 const findings = (before: SideFit | null, after: SideFit | null = null): Finding[] =>
   findingsOf(before, after).map(({ finding }) => finding);
-const about = (value: number, share = 0.15) =>
-  expect.toSatisfy((got: number) => Math.abs(got / value - 1) < share, `about ${value}`);
+/** So near a figure, as a share of it. */
+const about = (value: number, share = 0.15) => expect.closeTo(value, -Math.log10(2 * share * Math.abs(value)));
 
 const clean = () => suction(() => 1000);
 const cleanBehind = () => delivery(() => -59.5e3);
