@@ -143,3 +143,16 @@ test("new LimitMap(facts) meets nothing where nothing is judged", () => {
   const still = new LimitMap(factsOf({ restrictions: () => suction(1) }));
   expect(still.at(1)).toEqual({ ...never, temperature: COLD });
 });
+
+test("new LimitMap(facts).at(demand) takes the nearer of two demands as it is, where one of them meets no limit", () => {
+  const free = new LimitMap(factsOf());
+  const most = (free.at(0.85).ratio + free.at(1).ratio) / 2;
+  // Elements that foul no further than that: a limit is met at the file's demand and more, and never at less.
+  const map = new LimitMap(factsOf({ restrictions: (ratio) => suction(Math.min(most, ratio)) }));
+  const [one, other] = map.around(0.9);
+  expect(one.first.ratio).toBe(Infinity);
+  expect(other.first.ratio).toBeCloseTo(free.at(1).ratio, 9);
+  expect(map.at(0.9)).toBe(one.first);
+  expect(map.at(0.95)).toBe(other.first);
+  expect(map.at(0.8).ratio).toBe(Infinity);
+});
