@@ -257,3 +257,35 @@ test.each([
     ),
   ).toEqual([]);
 });
+
+test("findingsOf(suction, delivery) takes less flow from one reading on for less vacuum too, and for a fall before later steps", () => {
+  const thin: Term = { kind: "thin", at: 4 };
+  const down = suction((at) => (at < 4 ? 4000 : 1200), [thin], { known: false });
+  expect(findingsOf(down, weakFrom(4))).toMatchObject([{ by: "air", less: { term: thin } }]);
+  const both = suction((at) => (at < 2 ? 4000 : at < 5 ? 2500 : 1200), [stepAt(2), { kind: "thin", at: 5 }], {
+    known: false,
+  });
+  expect(findings(both)).toMatchObject([{ code: "low", from: { row: 3 } }]);
+});
+
+test("findingsOf(suction, delivery) names steps besides a slow fall, which makes no other step an echo", () => {
+  const fallen = suction((at) => 5000 - 500 * at + (at < 5 ? 0 : 3000), [{ kind: "fall" }, stepAt(5)], {
+    known: false,
+  });
+  expect(findings(fallen).map(({ code }) => code)).toEqual(["falls", "jump"]);
+});
+
+test.each([
+  ["more vacuum from a reading on", (at: number) => (at < 4 ? 1000 : 2500), 4, "jump"],
+  ["less vacuum from a reading on", (at: number) => (at < 4 ? 1200 : 400), 4, "falls"],
+  ["more vacuum from new on", () => 2500, 0, "high when new"],
+] as const)("findingsOf(suction, delivery) does not speak of air from new on for %s", (_, of, at, code) => {
+  const before = suction(of, [stepAt(at)]);
+  expect(before.explained.fits[0]?.fit.parameters[0]).toBeGreaterThan(-0.7);
+  expect(
+    findings(
+      before,
+      delivery(() => -53e3),
+    ).map((one) => one.code),
+  ).toEqual([code]);
+});

@@ -179,3 +179,20 @@ test("gauge(system, readings) of soil alone says that it is the filter, and the 
   expect(answer.left?.middle).toBeGreaterThan(50 * HOUR);
   expect(answer.reasons).toEqual([]);
 });
+
+test("gauge(system, readings) names a reading that stands off on either side, and the hours left without it", () => {
+  const off = (row: number) => (one: GaugeReading, at: number) =>
+    at === row ? { ...one, vacuum: (one.vacuum ?? 0) + 12e3, feedPressure: (one.feedPressure ?? 0) - 12e3 } : one;
+  const readings = demo("loading").filter((_, at) => at % 2 === 0);
+  const answer = gauge(heron(), readings.map(off(6)));
+  const row = readings[6]?.row;
+  expect(answer.outliers.map((one) => [one.side, one.row])).toContainEqual(["suction", row]);
+  expect(answer.leftWithout?.middle).toBeGreaterThan(0);
+  expect(answer.leftWithout?.middle).not.toBe(answer.left?.middle);
+  // The vacuum that was read stands in for what is reckoned, so behind the pump it takes a feed pressure alone.
+  const behind = gauge(
+    heron(),
+    readings.map((one, at) => (at === 6 ? { ...one, feedPressure: (one.feedPressure ?? 0) - 15e3 } : one)),
+  );
+  expect(behind.outliers.map((one) => [one.side, one.row])).toEqual([["delivery", row]]);
+});
