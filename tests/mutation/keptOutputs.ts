@@ -23,7 +23,7 @@ const kept: Readonly<Record<string, string>> = {
     "card-petrol card-in-tank card-no-such-filter card-two-pages",
   chooseExpected:
     "swap-coarser swap-with-care swap-cannot-say size-none no-such-place no-such-element " + "remedy-boils remedy-us",
-  gaugeExpected: "high-when-new-us wax typed gravity",
+  gaugeExpected: "high-when-new-us wax typed gravity loading jump air stated-error",
   whyExpected:
     "list list-us swap-list fleet-list-of-one remedy-markdown gauge vacuum vacuum-two-steps-us line line-down-to-the-file between-laminar-and-turbulent " +
     "ceiling-within-a-step two-tanks estimate life change markdown swap remedy card card-list fleet spread",

@@ -9,6 +9,8 @@ export interface SidePath {
   readonly lead: string;
   /** by what `life` predicts, or equal soil per area, since it predicts nothing */
   readonly by: "life" | "equal soil";
+  /** resistance over clean of the lead at the start, as stated */
+  readonly begun: number;
   /** resistance over clean of every element when that of the lead is `ratio` */
   readonly at: (ratio: number) => ReadonlyMap<string, number>;
   /** how each element fills; null where all are taken to grow alike */
@@ -36,6 +38,7 @@ export function sidePath(
       names,
       lead: first,
       by: "equal soil",
+      begun: Math.max(1, ...names.map((name) => stated.get(name) ?? 1)),
       growing,
       at: (ratio) => new Map(names.map((name) => [name, ratio])),
     };
@@ -45,6 +48,7 @@ export function sidePath(
     names,
     lead: lead.name,
     by: "life",
+    begun: stated.get(lead.name) ?? 1,
     growing,
     at: (ratio) => {
       const time = timeTo(ratio, lead);

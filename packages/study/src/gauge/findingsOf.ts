@@ -33,16 +33,12 @@ export function findingsOf(suction: SideFit | null, delivery: SideFit | null): S
   const before = suction ? sizedOf(suction) : [];
   const behind = delivery ? sizedOf(delivery) : [];
   const air = suction && delivery ? airOf(suction, delivery, before, behind) : [];
-  const taken = new Set(air.flatMap(({ of }) => of));
-  const rest = [
-    ...withoutEchoes(before, air.length > 0)
-      .filter((one) => !taken.has(one))
-      .map((one) => shown("suction", one, delivery !== null)),
-    ...withoutEchoes(behind, air.length > 0)
-      .filter((one) => !taken.has(one))
-      .map((one) => shown("delivery", one, suction !== null)),
+  const inDoubt = air.length > 0;
+  const all = [
+    ...air,
+    ...withoutEchoes(before, inDoubt).map((one) => shown("suction", one, delivery !== null)),
+    ...withoutEchoes(behind, inDoubt).map((one) => shown("delivery", one, suction !== null)),
   ];
-  const all = [...air.map(({ shown: one }) => one), ...rest];
   if (all.length > 0) return all;
   const sides: [GaugeSide, SideFit | null][] = [
     ["suction", suction],
@@ -64,20 +60,14 @@ function withoutEchoes(sized: readonly Sized[], inDoubt: boolean): readonly Size
   return sized.filter((one) => (one === down && !inDoubt) || (one.term.kind !== "step" && one.term.kind !== "thin"));
 }
 
-interface Air {
-  readonly shown: Shown;
-  /** what it explains */
-  readonly of: readonly Sized[];
-}
-
-function airOf(suction: SideFit, delivery: SideFit, before: readonly Sized[], behind: readonly Sized[]): Air[] {
+function airOf(suction: SideFit, delivery: SideFit, before: readonly Sized[], behind: readonly Sized[]): Shown[] {
   const weak = behind.filter(({ term, by }) => term.kind === "step" && by > 0);
-  const later = weak.flatMap((one): Air[] => {
+  const later = weak.flatMap((one): Shown[] => {
     const also = before.filter(({ at, by, term }) => isDown(term, by) && Math.abs(at - one.at) <= NEAR);
     const less = also[0]?.by ?? lessFrom(suction, one.at);
     if (less === null) return [];
     const finding = { code: "air or slip", from: one.reading, by: -less, weakBy: one.by } as const;
-    return [{ shown: { finding, by: "air", less: also[0] ?? "asked", weak: one }, of: [one, ...also] }];
+    return [{ finding, by: "air", less: also[0] ?? "asked", weak: one }];
   });
   if (later.length > 0) return later;
   const [demand = 0] = suction.explained.fits[0]?.fit.parameters ?? [];
@@ -94,7 +84,7 @@ function airOf(suction: SideFit, delivery: SideFit, before: readonly Sized[], be
     by,
     weakBy: rise * delivery.weighed.zeroSpread,
   } as const;
-  return [{ shown: { finding, by: "air", less: low[0] ?? "from new", weak: null }, of: low }];
+  return [{ finding, by: "air", less: low[0] ?? "from new", weak: null }];
 }
 
 /** How much less vacuum there is from a reading on, Pa, below zero; null where it did not fall. */

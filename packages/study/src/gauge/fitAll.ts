@@ -86,16 +86,13 @@ export function constantsOf({ shape, growing, terms }: Pick<RunModel, "shape" | 
 }
 
 /** Starts from a straight line through what each reading would mean by itself. */
-function startsOf({ instants, start }: Run, { shape, growing, terms }: RunModel, sizes: readonly number[]): number[][] {
+function startsOf({ instants, start }: Run, { shape, terms }: RunModel, sizes: readonly number[]): number[][] {
   const line = lineOf(instants);
   const first = instants[0]?.time ?? 0;
   const last = instants.at(-1)?.time ?? 0;
   const begun = start.known ? start.ratio : Math.max(1.05, line(first));
   const ended = Math.max(begun + 0.05, line(last));
-  const grown = [
-    ...(shape === flat ? [] : [Math.log(ended - begun)]),
-    ...(start.known ? [] : [Math.log(begun - 1)]),
-  ].slice(0, growing);
+  const grown = [...(shape === flat ? [] : [Math.log(ended - begun)]), ...(start.known ? [] : [Math.log(begun - 1)])];
   return [[0, 0, ...grown, ...terms.map((_, at) => sizes[at] ?? 0)]];
 }
 

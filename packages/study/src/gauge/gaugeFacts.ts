@@ -75,7 +75,7 @@ export function gaugeFacts(
         terminalDrop === undefined ? [] : [[name, terminalDrop] as const],
       ),
     ),
-    run: soiled && dirty.by === "life" ? { ...run, start: { ...run.start, ratio: stated.get(dirty.lead) ?? 1 } } : run,
+    run: soiled ? { ...run, start: { ...run.start, ratio: dirty.begun } } : run,
     suction: soiled ? dirty : sidePath(before, known, new Map()),
     delivery: sidePath(behind, known, soiled ? stated : new Map()),
     gaugeError: gaugeError ?? null,

@@ -60,9 +60,7 @@ function fitOf(
 /** Soil that the file states of the side before the pump says nothing of the other. */
 function startOf(side: GaugeSide, { run, delivery }: GaugeFacts): Run["start"] {
   const { start } = run;
-  return side === "delivery" && start.known && start.by === "stated"
-    ? { ...start, ratio: delivery.at(1).get(delivery.lead) ?? 1 }
-    : start;
+  return side === "delivery" && start.known && start.by === "stated" ? { ...start, ratio: delivery.begun } : start;
 }
 
 /** The elements before the pump at a running time, s, as their gauge has them; clean, or as the file states, without one. */

@@ -59,7 +59,7 @@ function stateOf(
   fit: SideFit | null,
 ): (time: number) => ReadonlyMap<string, number> {
   const path = facts[side];
-  if (!fit) return () => (path.names.length > 0 ? path.at(1) : new Map());
+  if (!fit) return () => path.at(1);
   const { best } = fit.soil;
   const state = best.model.stateAt(best.fit.parameters);
   return (time) => path.at(Math.max(1, state.ratioAt(time)));

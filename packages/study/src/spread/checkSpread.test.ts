@@ -1,9 +1,11 @@
 import { readFileSync } from "node:fs";
-import { readSystem } from "@thirstline/spec";
+import { readSystem, withDraw } from "@thirstline/spec";
 import { expect, test } from "vitest";
 import { demoSystem } from "../../../../tests/support/fleets.js";
 import { check } from "../check/check.js";
 import { checkDraws, checkSpreadOf, isSuctionUncertain } from "./checkSpread.js";
+import { drawsOf } from "./drawsOf.js";
+import { suctionUnknowns } from "./suctionUnknowns.js";
 
 const read = readSystem(readFileSync(new URL("../../../../tests/journeys/cli/files/spread.yaml", import.meta.url)), {
   file: "spread.yaml",
@@ -54,4 +56,46 @@ test("checkSpreadOf(draws, temperatures) leaves out draws that make no system, a
   const [half] = checkSpreadOf(Float64Array.of(1000, 50, 0.5, 0, nan, nan, nan, nan), 1);
   expect(half?.draws).toBe(1);
   expect(checkSpreadOf(Float64Array.of(1000, 50, 0.5, nan, 1000, 50, 0.5, nan), 1)[0]?.broken).toBeNull();
+});
+
+test("checkDraws(system, options, slice) has what check says of each draw, 1 where it starves", () => {
+  const two = { temperatures: [warm, cold] };
+  // A limit that about half of all draws break.
+  const [, spread] = checkSpreadOf(checkDraws(system, two, { from: 0, to: 20, seed: 1 }), 2);
+  const strict = {
+    ...system,
+    limits: { ...system.limits, vacuumClean: 1, vacuumAtChange: spread?.vacuum.middle ?? 0 },
+  };
+  const draws = checkDraws(strict, two, { from: 0, to: 20, seed: 1 });
+  const broken = new Set<number>();
+  const unknowns = suctionUnknowns(strict);
+  for (let at = 0; at < 20; at++) {
+    const drawn = withDraw(strict, unknowns.places(drawsOf(unknowns.count, 1)(at)));
+    const wanted = check(drawn, two).points.flatMap(({ vacuum, feedPressure, inHand, verdict }) => [
+      vacuum.middle,
+      feedPressure?.middle,
+      inHand.middle,
+      verdict === "starves" ? 1 : 0,
+    ]);
+    const own = draws.slice(8 * at, 8 * at + 8);
+    expect([...own]).toEqual(wanted);
+    broken.add(own[7] ?? -1);
+  }
+  expect(broken).toEqual(new Set([0, 1]));
+});
+
+test("checkDraws(system, options, slice) has gaps where a draw makes no system, or check cannot say", () => {
+  const nan = Number.NaN;
+  const impossible = { ...system, spreads: [{ path: ["suction", 0, "bore"], low: -2, high: -1 }] };
+  expect([...checkDraws(impossible, {}, { from: 0, to: 1, seed: 1 })]).toEqual([nan, nan, nan, nan]);
+  // Far below its cloud point.
+  const [, , , verdict] = checkDraws(system, { temperatures: [240] }, { from: 0, to: 1, seed: 1 });
+  expect(verdict).toBeNaN();
+  const pulse = { ...system, pump: { kind: "pulse", flow: 5e-5, suction: 3e4 } } as const;
+  const [vacuum, feed] = checkDraws(pulse, { temperatures: [warm] }, { from: 0, to: 1, seed: 1 });
+  expect([Number.isNaN(vacuum), Number.isNaN(feed)]).toEqual([false, true]);
+});
+
+test("checkSpreadOf(draws, temperatures) says null of a feed pressure that no draw knows", () => {
+  expect(checkSpreadOf(Float64Array.of(1000, Number.NaN, 0.5, 0), 1)[0]?.feedPressure).toBeNull();
 });

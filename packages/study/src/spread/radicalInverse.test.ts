@@ -40,3 +40,33 @@ describe("quasiRandom(seed, dimensions)", () => {
     expect(quasiRandom(1, 2)(0)).not.toEqual(quasiRandom(2, 2)(0));
   });
 });
+
+test("quasiRandom(seed, dimensions) is shifted by the generator's known first numbers", () => {
+  // mulberry32 of seed 0 begins with these, as its author's page prints them (from memory).
+  const known = [0.26642920868471265, 0.0003297457005828619, 0.2232720274478197];
+  const first = quasiRandom(0, 3)(0);
+  const wanted = known.map((shift, at) => (radicalInverse(409, [2, 3, 5][at] ?? 0) + shift) % 1);
+  expect(first).toEqual(wanted.map((one) => expect.closeTo(one, 12)));
+});
+
+test("quasiRandom(seed, dimensions) takes any whole number for a seed", () => {
+  const first = [-1, 0, 1, 2 ** 32 - 1, 2 ** 32].map((seed) => quasiRandom(seed, 1)(0)[0]);
+  expect(first[0]).toBe(first[3]);
+  expect(first[1]).toBe(first[4]);
+  expect(new Set(first).size).toBe(3);
+});
+
+test("quasiRandom(seed, dimensions) uses each of its forty dimensions' own prime", () => {
+  const point = quasiRandom(5, MOST_DIMENSIONS);
+  expect(MOST_DIMENSIONS).toBe(40);
+  // In the base of its own prime a coordinate moves on by one over it; no other base does that everywhere.
+  const moved = point(0).map((one, at) => ((point(1)[at] ?? 0) - one + 1) % 1);
+  const primes = Array.from({ length: 173 }, (_, at) => at + 1).filter(
+    (one) => one > 1 && !Array.from({ length: one }, (_, by) => by).some((by) => by > 1 && one % by === 0),
+  );
+  for (const [at, prime] of primes.entries()) {
+    const carries = 410 % prime === 0;
+    if (!carries) expect(moved[at]).toBeCloseTo(1 / prime, 9);
+  }
+  expect(primes).toHaveLength(40);
+});

@@ -23,3 +23,12 @@ test("spreadOf(lives, interval) gives a chance of its own for the longest interv
 test("spreadOf(lives, null) has no chance of anything", () => {
   expect(spreadOf(lives, null)).toMatchObject({ chance: 0, chanceError: 0, atMost: null });
 });
+
+test("spreadOf(lives, interval) asks for the longest interval only where it is longer than the usual", () => {
+  expect(spreadOf(Float64Array.of(200, 200), { time: 300, atMost: 300 }).atMost).toBeNull();
+  expect(spreadOf(Float64Array.of(200, 200), { time: 300, atMost: 200 }).atMost).toBeNull();
+  expect(spreadOf(Float64Array.of(200, 200), { time: 100, atMost: 100.1 }).atMost).toEqual({
+    chance: 0,
+    chanceError: 0,
+  });
+});
