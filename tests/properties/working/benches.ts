@@ -173,6 +173,7 @@ export const everyPart = bench({
     ),
     filter("tested twice", twice(900, 2000)),
     filter("tested on a straight line", twice(1000, 2000)),
+    filter("tested all but on a straight line", twice(1000, 2000 + 2e-7)),
     filter("tested on a parabola", twice(500, 2000)),
     filter("tested with air", { by: "air test", flow: 5e-4, sampleArea: 1e-3, pressure: 200, area: 0.5 }),
     filter("by its rating", { by: "rating", size: 2e-5, kind: "absolute", area: 0.5, thickness: 5e-4 }),
