@@ -71,7 +71,8 @@ function isShut(part: Part): boolean {
 }
 
 function bankStops(part: SystemBank, entry: BankDescent, path: PartPath, start: Start): Stop[] {
-  const name = nextName(start);
+  // In a branch that is followed by itself there are no rows to be named after.
+  const name = nextName(start) || `${part.branches.length} in parallel`;
   const { scene } = start;
   const inside = branchesOf(part, entry, path, start);
   const value = entry.profile.drop;
