@@ -19,12 +19,13 @@ function everything(system: System, asked: Asked): Step {
   return { name: "everything", value: from.length, unit: "1", kind: null, origin: { by: "words", words: "", from } };
 }
 
-const { everyPart, nested, twins, idle, fedBackward, fuels, pumps, lives } = benches;
+const { everyPart, nested, twins, idle, valved, fedBackward, fuels, pumps, lives } = benches;
 const machines = [
   everyPart,
   nested,
   twins,
   idle,
+  valved,
   fedBackward,
   ...[fuels, pumps, lives].flatMap((some) => Object.values(some)),
 ];
@@ -35,6 +36,10 @@ test.each(named(machines))("figuresOf($name) come out of formulas that agree wit
   const step = everything(structuredClone(system), { draws: 1 });
   expect(step.value).toBeGreaterThan(40);
   expect(proofOf({ step }).misses).toEqual([]);
+});
+
+test.each(named([everyPart, idle, valved]))("figuresOf($name) come out without flow too", ({ system }) => {
+  expect(proofOf({ step: everything(structuredClone(system), { at: 0 }) }).misses).toEqual([]);
 });
 
 /** What a row of `check` has of a part, and the figure of the workings that comes to it. */

@@ -1,4 +1,12 @@
-import type { System, SystemFilter, SystemFuel, SystemLine, SystemMedium, SystemPump } from "@thirstline/spec/system";
+import type {
+  System,
+  SystemFilter,
+  SystemFuel,
+  SystemLine,
+  SystemMedium,
+  SystemPart,
+  SystemPump,
+} from "@thirstline/spec/system";
 
 // Small machines of what no demonstration has, so that every kind of step is met. All invented.
 
@@ -21,6 +29,14 @@ const filter = (name: string, medium: SystemMedium, more: Partial<SystemFilter> 
   blocked: false,
   reversed: false,
   ...more,
+});
+
+const checkValve = (opening: number): SystemPart => ({
+  part: "valve",
+  name: `valve of ${opening} Pa`,
+  kv: 1 / 3600,
+  opening,
+  oneWay: true,
 });
 
 const tested = (drop: number): SystemMedium => ({
@@ -173,6 +189,7 @@ export const everyPart = bench({
     ),
     filter("tested twice", twice(900, 2000)),
     filter("tested on a straight line", twice(1000, 2000)),
+    filter("tested all but on a straight line", twice(1000, 2000 + 2e-7)),
     filter("tested on a parabola", twice(500, 2000)),
     filter("tested with air", { by: "air test", flow: 5e-4, sampleArea: 1e-3, pressure: 200, area: 0.5 }),
     filter("by its rating", { by: "rating", size: 2e-5, kind: "absolute", area: 0.5, thickness: 5e-4 }),
@@ -191,6 +208,8 @@ export const nested = bench({
       part: "bank",
       name: "duplex",
       branches: [
+        [filter("spare", tested(3e3), { blocked: true, terminalDrop: 9e3 })],
+        [{ part: "valve", name: "by-pass", kv: 1 / 3600, opening: 2e4, oneWay: true }],
         [
           filter("left", tested(2e3), { restriction: 3, terminalDrop: 9e3 }),
           {
@@ -200,8 +219,6 @@ export const nested = bench({
           },
         ],
         [filter("right", tested(3e3), { terminalDrop: 500 })],
-        [filter("spare", tested(3e3), { blocked: true, terminalDrop: 9e3 })],
-        [{ part: "valve", name: "by-pass", kv: 1 / 3600, opening: 2e4, oneWay: true }],
       ],
     },
     line("hose", 0.01),
@@ -222,10 +239,10 @@ export const idle = bench({
     {
       part: "bank",
       name: "pair",
-      branches: [800, 900].map((opening) => [
-        { part: "valve", name: `valve of ${opening} Pa`, kv: 1 / 3600, opening, oneWay: true },
-        line("hose", 0.008),
-      ]),
+      branches: [
+        [filter("shut side", tested(1e3), { blocked: true })],
+        ...[900, 800].map((opening) => [checkValve(opening), line("hose", 0.008)]),
+      ],
     },
     { part: "strainer", name: "screen", aperture: 4e-4, wire: 2e-4, area: 1e-3 },
   ],
@@ -247,12 +264,11 @@ export const twins = bench({
   limits: { vacuumClean: 190, vacuumAtChange: 210 },
 });
 
-/** Three tanks: the first without air, the second high, the third so low behind its spring that fuel runs back into it. */
+/** Three tanks: the first without air, the second so low behind its spring that fuel runs back into it, the third high. */
 export const fedBackward = bench({
   name: "Bench, fed backward",
   tanks: [
     { name: "shut tank", fullDepth: 1, lowDepth: 0.5, vent: { kind: "blocked" }, path: [line("dead hose", 0.01)] },
-    { name: "high tank", fullDepth: 2, lowDepth: 1.8, vent: { kind: "open" }, path: [line("high hose", 0.008, 2)] },
     {
       name: "low tank",
       fullDepth: 1,
@@ -260,9 +276,22 @@ export const fedBackward = bench({
       vent: { kind: "spring", opening: 2e3 },
       path: [filter("its screen", tested(2e3)), line("low hose", 0.008, 2)],
     },
+    { name: "high tank", fullDepth: 2, lowDepth: 1.8, vent: { kind: "open" }, path: [line("high hose", 0.008, 2)] },
   ],
   suction: [line("joint hose", 0.01, 2), filter("element", tested(2e3), { restriction: 2 })],
   limits: { vacuumClean: 13e3, vacuumAtChange: 25e3 },
+});
+
+/** Two tanks behind check valves, of which the lower gives nothing until much is asked for. */
+export const valved = bench({
+  name: "Bench, tanks behind check valves",
+  tanks: [0.1, 0.4].map((lowDepth, at) => ({
+    name: `tank ${at + 1}`,
+    fullDepth: 1,
+    lowDepth,
+    vent: { kind: "open" },
+    path: [checkValve(500 + at), line(`hose ${at + 1}`, 0.008)],
+  })),
 });
 
 const feed: System["delivery"] = [line("feed pipe", 0.008), filter("fine", tested(4e3))];
@@ -326,6 +355,24 @@ export const pumps: Readonly<Record<string, System>> = Object.fromEntries(
     "broken even without flow": {
       suction: [{ part: "rise", name: "climb", height: 3 }, line("hose", 0.01)],
       limits: { vacuumClean: 13e3, vacuumAtChange: 25e3 },
+    },
+    "one tank open of two": {
+      tanks: [{ kind: "blocked" } as const, { kind: "open" } as const].map((vent, at) => ({
+        name: `tank ${at + 1}`,
+        fullDepth: 1,
+        lowDepth: 0.2,
+        vent,
+        path: [line(`hose ${at + 1}`, 0.008), filter(`screen ${at + 1}`, tested(1e3))],
+      })),
+    },
+    "two tanks shut off": {
+      tanks: [1, 2].map((at) => ({
+        name: `tank ${at}`,
+        fullDepth: 1,
+        lowDepth: 0.2,
+        vent: { kind: "open" },
+        path: [filter(`screen ${at}`, tested(1e3), { blocked: true })],
+      })),
     },
     "nothing can pass": { tanks: [{ ...(plain.tanks[0] as System["tanks"][number]), vent: { kind: "blocked" } }] },
   }).map(([name, change]) => [name, bench({ name: `Bench, ${name}`, ...change })]),

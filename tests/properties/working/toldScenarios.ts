@@ -158,11 +158,11 @@ const choices: readonly Scenario[] = [
 /** Figures in which nothing of the path is met. */
 const OF_FUEL = ["fuel density", "density at 15 °C", "fuel viscosity", "vapour pressure", "air freed under suction"];
 
-const { everyPart, nested, twins, idle, fedBackward, fuels, pumps, lives } = benches;
+const { everyPart, nested, twins, idle, valved, fedBackward, fuels, pumps, lives } = benches;
 const several: Readonly<Record<string, readonly (readonly [System, Asked?])[]>> = {
   "every-part": [[everyPart]],
   banks: [[nested], [twins], [idle], [idle, { at: 0 }]],
-  "fed-backward": [[fedBackward]],
+  "fed-backward": [[fedBackward], [valved], [valved, { at: 0 }]],
   pumps: Object.values(pumps).map((system) => [system]),
 };
 

@@ -20,7 +20,7 @@ export function lifeSpread(life: LifeScene, { draws = 400, seed = 1 }: Asked): F
   const also = [
     ...[...makes].map((make) => `handbook capacity of ${make}, evenly over its logarithm`),
     ...[...betas].map(
-      (beta) => `catch of elements known by beta ${beta} m alone, from the least to the most it may be`,
+      (beta) => `catch of elements known by ${knownBy(beta)} m alone, from the least to the most it may be`,
     ),
   ];
   const drawn = (): Drawn => {
@@ -53,4 +53,9 @@ export function lifeSpread(life: LifeScene, { draws = 400, seed = 1 }: Asked): F
     ...chances,
     figure("draws of the life", () => countStep(drawn(), "draws of the life")),
   ];
+}
+
+/** What a catch is known by, in words: a rating by its name, a stated beta by its number. */
+function knownBy(beta: string): string {
+  return /^\d/.test(beta) ? `beta ${beta}` : beta.replace(/^absolute/, "an absolute rating");
 }

@@ -1,7 +1,9 @@
 import * as formulas from "../formulas/path.js";
 import { airPressure } from "../supply/air.js";
 import { inWords, worked } from "../worked.js";
+import { known } from "./known.js";
 import { once } from "./once.js";
+import { opensFirst } from "./opensFirst.js";
 import type { Start } from "./Start.js";
 import type { Stop, Stretch } from "./Stop.js";
 import { type Branch, splitStep } from "./splitStep.js";
@@ -30,11 +32,13 @@ export function severalTanks({ scene, flow, names, descent, open }: TankGiven): 
     const way = walkStretch(system.tanks[at]?.path ?? [], share.descent, ["tanks", at, "path"], start);
     return { place: ["tanks", at], size: share.flow, alone: { ...way, costs: [head.drop, ...way.costs] } };
   });
-  const first = branches.reduce((most, one) => (Math.abs(one.size) > Math.abs(most.size) ? one : most));
+  const flowing = branches.filter(({ size }) => size !== 0);
+  const most = Math.max(...flowing.map(({ size }) => Math.abs(size)));
+  const first = flowing.find(({ size }) => Math.abs(size) === most) ?? opensFirst(branches);
   const value = model.supply.ambientPressure - descent.joint;
   const drop = once(() => {
-    const d = first.alone.costs.map((cost) => cost());
-    if (!Number.isFinite(value) || !d.every((step) => step !== null)) return null;
+    const d = first && known(first.alone.costs);
+    if (!Number.isFinite(value) || !d) return null;
     return worked(formulas.dropSum, { d }, { name: `drop of ${name}`, value, scale: model.supply.ambientPressure });
   });
   const joint: Stop = {

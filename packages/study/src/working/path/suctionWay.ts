@@ -41,8 +41,7 @@ function followed(scene: Scene, flow: Step): SuctionWay {
     bore: before.bore,
   });
   const kinetic = { ...kineticIn({ scene, bore: main.bore, flow }), name: "velocity head" };
-  const counted = kinetic.value > 0 || main.bore !== null;
-  const costs = [...before.costs, ...main.costs, ...(counted ? [() => kinetic] : [])];
+  const costs = [...before.costs, ...main.costs, ...(main.bore === null ? [] : [() => kinetic])];
   const value = model.supply.ambientPressure - model.intake.pressure(suctionFlow);
   const vacuum = once(() => {
     const d = costs.map((cost) => cost());

@@ -9,6 +9,7 @@ import type { PartPath, Step } from "../Step.js";
 import { inWords, worked } from "../worked.js";
 import { known } from "./known.js";
 import { once } from "./once.js";
+import { opensFirst } from "./opensFirst.js";
 import type { Start } from "./Start.js";
 import type { Stop, Stretch } from "./Stop.js";
 import { type Branch, splitStep, standsOnStep } from "./splitStep.js";
@@ -70,15 +71,13 @@ function isShut(part: Part): boolean {
 }
 
 function bankStops(part: SystemBank, entry: BankDescent, path: PartPath, start: Start): Stop[] {
-  const name = nextName(start);
+  // In a branch that is followed by itself there are no rows to be named after.
+  const name = nextName(start) || `${part.branches.length} in parallel`;
   const { scene } = start;
   const inside = branchesOf(part, entry, path, start);
   const value = entry.profile.drop;
   const flowing = inside.filter(({ size }) => size !== 0);
-  const first =
-    flowing.find((branch) => !standsOnStep(scene, branch)) ??
-    flowing[0] ??
-    inside.find(({ alone }) => alone.costs.every((cost) => cost() !== null));
+  const first = flowing.find((branch) => !standsOnStep(scene, branch)) ?? flowing[0] ?? opensFirst(inside);
   const drop = once(() => {
     const costs = value === null ? null : first && known(first.alone.costs);
     if (!costs || value === null) return null;

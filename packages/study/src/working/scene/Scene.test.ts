@@ -1,6 +1,7 @@
+import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
-import { bench, nested } from "../../../../../tests/properties/working/benches.js";
-import { sceneOf } from "./Scene.js";
+import { bench, lives, nested } from "../../../../../tests/properties/working/benches.js";
+import { type Scene, sceneOf } from "./Scene.js";
 
 test("sceneOf(system, change) is one scene a setting, whichever way it is come to", () => {
   const system = bench({});
@@ -81,13 +82,13 @@ test("scene.at(change) keeps no more scenes than a bounded number, and goes on w
 });
 
 test("a scene's elements are clean, as they are, or at their stated drops", () => {
-  const scene = sceneOf(structuredClone(nested), {});
-  const vacuum = (elements: "clean" | "now" | "at change") => {
-    const { model, suctionFlow } = scene.at({ elements });
-    return -model.intake.pressure(suctionFlow);
-  };
-  expect(vacuum("now")).toBeGreaterThan(vacuum("clean"));
-  expect(vacuum("at change")).toBeGreaterThan(vacuum("now"));
+  const vacuum = (scene: Scene) => -scene.model.intake.pressure(scene.suctionFlow);
+  const soiled = sceneOf(structuredClone(nested), {});
+  expect(vacuum(soiled.at({ elements: "now" }))).toBeGreaterThan(vacuum(soiled));
+  // Nothing but a tank of 0.2 m and an element to be changed at 5 kPa.
+  const due = sceneOf(structuredClone(lives["past it at once"] as System), {}).at({ elements: "at change" });
+  const { ambientPressure } = due.supply;
+  expect(vacuum(due) + ambientPressure).toBeCloseTo(5000 - due.fuel.density * 9.80665 * 0.2, 6);
   // Without a stated drop there is none to show.
   const plain = sceneOf(bench({}), {});
   expect(plain.at({ elements: "at change" }).supply).toEqual(plain.at({ elements: "now" }).supply);
