@@ -144,6 +144,18 @@ test.each<[what: string, step: Step, by: number | null]>([
   );
 });
 
+test("proofOf(working) allows for what is of the figure's own unit alone", () => {
+  const times = formula({
+    ...sum,
+    text: "k * a",
+    symbols: { k: ["times", "1"], a: ["first", "Pa"] },
+    result: ["c", "product", "Pa"],
+  });
+  const given = { k: step(1e6, "times", "1"), a: step(1e-6) };
+  expect(proofOf({ step: worked(times, given, { value: 1 + 5e-9 }) }).misses).toHaveLength(1);
+  expect(proofOf({ step: worked(times, given, { value: 1 + 5e-10 }) }).misses).toEqual([]);
+});
+
 test("proofOf(working) goes through all that a step rests on, and through what is shared once", () => {
   const inner = worked(sum, { a: step(1), b: [step(2)] });
   const wrong = worked(sum, { a: step(1), b: [step(2)] }, { value: 4, name: "wrong" });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { demoSystem } from "../../../../tests/support/fleets.js";
-import { type Step, stepsBefore, workingOf } from "./index.js";
+import { figuresOf, isFigure, type Step, stepsBefore, workingOf } from "./index.js";
 
 /** Every value of a working that the file states, by its name, and where it stands there. */
 function statedIn(name: string, figure: string): string[] {
@@ -61,4 +61,25 @@ test("workingOf(lorry, flow of a hose) sets the drop along it against that of an
     ["drop of right tank", "drop of cross-over hose"],
   ]);
   expect(along[0]?.value).toBeCloseTo(along[1]?.value ?? Number.NaN, 6);
+});
+
+test("isFigure(system, name) knows figures of check and of life, with a value here or without", () => {
+  const pickup = demoSystem("pickup-single");
+  expect(["vacuum", "end of life", "CFPP"].map((name) => isFigure(pickup, name))).toEqual([true, true, true]);
+  expect(isFigure(pickup, "colour")).toBe(false);
+  // A generator has no pump, and so no vacuum limit; the figure there is all the same.
+  const generator = demoSystem("generator");
+  expect([isFigure(generator, "clean limit"), workingOf(generator, "clean limit")]).toEqual([true, null]);
+  expect([isFigure(generator, "vacuum at a moment"), isFigure(generator, "vacuum at a moment", { moment: 0 })]).toEqual(
+    [false, true],
+  );
+});
+
+test("figuresOf(system, asked) lists figures of check before those of life, each with its working's last step or none", () => {
+  const all = figuresOf(demoSystem("pickup-single"), { temperature: 280 });
+  const at = (name: string) => all.findIndex((one) => one.name === name);
+  expect(at("vacuum")).toBeLessThan(at("end of life"));
+  expect(all[at("temperature")]?.step?.value).toBe(280);
+  expect(all[at("end of life")]).toEqual({ name: "end of life", group: "How long the elements last", step: null });
+  expect(new Set(all.map(({ name }) => name)).size).toBe(all.length);
 });

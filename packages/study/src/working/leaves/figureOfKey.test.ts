@@ -17,7 +17,7 @@ test.each<[question: KeyedQuestion, key: string, leaf: Leaf]>([
   ["card", "head over fine filter", { figure: "head over fine filter", asked: {}, of: "fitted" }],
   ["gauge", "left", { figure: "running time left", asked: {}, of: "left" }],
 ])("figureOfKey(%j, %j) is %j", (question, key, leaf) => {
-  expect(figureOfKey(question, key)).toEqual(leaf);
+  expect(figureOfKey(question, key)).toStrictEqual(leaf);
 });
 
 test.each<[KeyedQuestion, string]>([
@@ -31,7 +31,7 @@ test.each<[KeyedQuestion, string]>([
 });
 
 test("keysOf(question) leaves out what is told by an element's name", () => {
-  expect(keysOf("gauge")).toEqual(["left", "temperature"]);
+  expect(keysOf("gauge")).toStrictEqual(["left", "temperature"]);
   expect(keysOf("card")).not.toContain("head over fine filter");
   expect(keysOf("curve")).toContain("vacuum at rest");
 });

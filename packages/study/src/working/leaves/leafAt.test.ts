@@ -48,7 +48,7 @@ test.each<[code: string, field: string, figure: string]>([
     ["cautions", 1, "fuel"],
   ]) {
     const path = ["points", 0, ...place, field];
-    expect(leafAt("check", { points: [point] }, path)).toEqual({ figure, asked: { temperature: 270 } });
+    expect(leafAt("check", { points: [point] }, path)).toStrictEqual({ figure, asked: { temperature: 270 } });
   }
 });
 
@@ -113,8 +113,8 @@ test.each<[path: string, figure: string]>([
     node = node[step] as Record<string, unknown>;
   }
   const path = ["points", 0, ...place.split(".").map((step) => (step === "0" ? 0 : step))];
-  expect(leafAt("check", answer, path)).toEqual({ figure, asked: { temperature: 285 } });
-  expect(leafAt("check", answer, path, { ownTemperature: true })).toEqual({ figure, asked: {} });
+  expect(leafAt("check", answer, path)).toStrictEqual({ figure, asked: { temperature: 285 } });
+  expect(leafAt("check", answer, path, { ownTemperature: true })).toStrictEqual({ figure, asked: {} });
 });
 
 test('leafAt("curve", answer, path) of a column is asked at the demand it stands at, and of no column at none', () => {
@@ -123,19 +123,22 @@ test('leafAt("curve", answer, path) of a column is asked at the demand it stands
   const answer = { points: [point], atChange: { temperature: si(268) } };
   const of = (path: Path, options?: { ownTemperature: boolean }) => leafAt("curve", answer, path, options);
   const middle = ["points", 0, "clean", "vacuum", "middle", 2];
-  expect(of(middle)).toEqual({ figure: "vacuum", asked: { temperature: 278, at: 2e-5 } });
-  expect(of(middle, { ownTemperature: true })).toEqual({ figure: "vacuum", asked: { at: 2e-5 } });
-  expect(of(["points", 0, "clean", "vacuum", "low", 0])).toEqual({
+  expect(of(middle)).toStrictEqual({ figure: "vacuum", asked: { temperature: 278, at: 2e-5 } });
+  expect(of(middle, { ownTemperature: true })).toStrictEqual({ figure: "vacuum", asked: { at: 2e-5 } });
+  expect(of(["points", 0, "clean", "vacuum", "low", 0])).toStrictEqual({
     figure: "vacuum, low end",
     asked: { temperature: 278, at: 0 },
   });
-  expect(of(["points", 0, "demand", 1])).toEqual({
+  expect(of(["points", 0, "demand", 1])).toStrictEqual({
     figure: "demand at a point of the curve",
     asked: { temperature: 278, at: 1e-5 },
   });
-  expect(of(["points", 0, "duty", "vacuum", "middle"])).toEqual({ figure: "vacuum", asked: { temperature: 278 } });
+  expect(of(["points", 0, "duty", "vacuum", "middle"])).toStrictEqual({
+    figure: "vacuum",
+    asked: { temperature: 278 },
+  });
   // A figure that stands in no point is asked with nothing.
-  expect(of(["atChange", "temperature"])).toEqual({ figure: "temperature", asked: {} });
+  expect(of(["atChange", "temperature"])).toStrictEqual({ figure: "temperature", asked: {} });
 });
 
 const life = {
@@ -176,16 +179,19 @@ test.each<[path: Path, figure: string]>([
   [["change", "years"], "years of duty at the change"],
 ])('leafAt("life", answer, %j) is "%s"', (path, figure) => {
   const answer = { ...life, spread: {}, end: {}, change: {} };
-  expect(leafAt("life", answer, path)).toEqual({ figure, asked: {} });
+  expect(leafAt("life", answer, path)).toStrictEqual({ figure, asked: {} });
 });
 
 test('leafAt("life", answer, path) of the trace is asked at its moment', () => {
-  expect(leafAt("life", life, ["trace", "time", 0])).toEqual({
+  expect(leafAt("life", life, ["trace", "time", 0])).toStrictEqual({
     figure: "running time at a moment",
     asked: { moment: 0 },
   });
-  expect(leafAt("life", life, ["trace", "vacuum", 2])).toEqual({ figure: "vacuum at a moment", asked: { moment: 2 } });
-  expect(leafAt("life", life, ["trace", "vacuum"])).toEqual({ figure: "vacuum at a moment", asked: {} });
+  expect(leafAt("life", life, ["trace", "vacuum", 2])).toStrictEqual({
+    figure: "vacuum at a moment",
+    asked: { moment: 2 },
+  });
+  expect(leafAt("life", life, ["trace", "vacuum"])).toStrictEqual({ figure: "vacuum at a moment", asked: {} });
 });
 
 const card = {
@@ -226,7 +232,7 @@ test.each<[path: Path, figure: string, more?: Partial<Leaf>]>([
   [["check", "reasons", 0, "altitude"], "altitude"],
   [["check", "vacuumLimits", "atChange"], "limit at change"],
 ])('leafAt("card", answer, %j) is "%s"', (path, figure, more = {}) => {
-  expect(leafAt("card", card, path)).toEqual({ figure, asked: {}, of: "fitted", ...more });
+  expect(leafAt("card", card, path)).toStrictEqual({ figure, asked: {}, of: "fitted", ...more });
 });
 
 const warm = { binds: null, temperature: si(303), vacuum: {}, reasons: [{ code: "vapour margin" }] };
@@ -267,7 +273,7 @@ test.each<[path: Path, leaf: Leaf]>([
 ])('leafAt("swap", answer, %j) tells the side and the temperature of its check', (path, leaf) => {
   const answer = structuredClone(swap);
   Object.assign(answer.reasons[0]?.point ?? {}, { inHand: {} });
-  expect(leafAt("swap", answer, path)).toEqual(leaf);
+  expect(leafAt("swap", answer, path)).toStrictEqual(leaf);
 });
 
 const result = (temperature: number) => ({ overClean: null, temperature: si(temperature), changes: [{}, {}] });
@@ -287,7 +293,7 @@ test.each<[path: Path, figure: string, temperature: number, of: string]>([
   [["single", 0, "changes", 0, "from"], "change 1, from", 265, "single 0"],
   [["pairs", 0, "changes", 1, "by"], "change 2, by", 267, "pairs 0"],
 ])('leafAt("remedy", answer, %j) is "%s" at %s K of %s', (path, figure, temperature, of) => {
-  expect(leafAt("remedy", remedy, path)).toEqual({ figure, asked: { temperature }, of });
+  expect(leafAt("remedy", remedy, path)).toStrictEqual({ figure, asked: { temperature }, of });
 });
 
 const arrangement = (count: number) => ({ stages: [{ count: si(count) }, { count: si(1) }], spread: {} });
@@ -319,7 +325,7 @@ test.each<[path: Path, figure: string, of: string]>([
   [["failed", 1, "example", "bore"], "bore of the lines", "failed 1"],
   [["nearest", "inHand"], "least in hand", "nearest"],
 ])('leafAt("size", answer, %j) is "%s" of %s', (path, figure, of) => {
-  expect(leafAt("size", size, path)).toEqual({ figure, asked: {}, of });
+  expect(leafAt("size", size, path)).toStrictEqual({ figure, asked: {}, of });
 });
 
 const fleet = {
@@ -349,7 +355,7 @@ test.each<[path: Path, figure: string, of: string]>([
   [["entries", 1, "cautions", 1, "reasons", 0, "late"], "late end", "machine 1"],
   [["parts", 1, "delivery"], "delivery time", "part 1"],
 ])('leafAt("fleet", answer, %j) is "%s" of %s', (path, figure, of) => {
-  expect(leafAt("fleet", fleet, path)).toEqual({ figure, asked: {}, of });
+  expect(leafAt("fleet", fleet, path)).toStrictEqual({ figure, asked: {}, of });
 });
 
 const gauge = {
@@ -401,9 +407,17 @@ test.each<[path: Path, figure: string, of: string]>([
   [["sides", 1, "trace", "read", 2], "pressure read at reading 3", "delivery"],
   [["readings", "used"], "readings used", "readings"],
 ])('leafAt("gauge", answer, %j) is "%s" of %s', (path, figure, of) => {
-  expect(leafAt("gauge", gauge, path)).toEqual({ figure, asked: {}, of });
+  expect(leafAt("gauge", gauge, path)).toStrictEqual({ figure, asked: {}, of });
 });
 
 test('leafAt("gauge", answer, path) is null for the count of a caution that counts nothing', () => {
   expect(leafAt("gauge", gauge, ["cautions", 6, "count"])).toBeNull();
+});
+
+test("leafAt(question, answer, path) takes a figure's own place only, and nothing inside it or beside it", () => {
+  expect(leafAt("remedy", { demand: { more: si(1) } }, ["demand", "more"])).toBeNull();
+  expect(leafAt("remedy", { demand: si(1) }, ["demand"])).not.toBeNull();
+  // The temperature of something that is no point of a check is not what its figures are asked with.
+  const answer = { elements: [{ name: "fine filter", temperature: si(300) }] };
+  expect(leafAt("life", answer, ["elements", 0, "soil"])).toStrictEqual({ figure: "soil on fine filter", asked: {} });
 });

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { formula } from "../Formula.js";
 import { fromSource, type Plain } from "../worked.js";
 import { evaluatePlain, evaluateWithUnits, textOf } from "./evaluate.js";
+import { expanded } from "./expanded.js";
 
 const step = (value: number, unit: string) => fromSource("a test", { name: "a figure", value, unit } satisfies Plain);
 const given = { name: "Test", holds: "always", accuracy: "none", source: "a test" } as const;
@@ -21,6 +22,20 @@ const inputs = [
 
 test("textOf(formula, inputs) writes out what goes over several values, and no other letter", () => {
   expect(textOf(weighed, inputs)).toBe("k * (n_1 * d_1 + n_2 * d_2) + max(d_1, d_2)");
+});
+
+test.each([
+  ["sum(k * d)", { d: 2 }, "(k * d_1 + k * d_2)"],
+  ["sum(d - d_0)", { d: 2 }, "(d_1 - d_0 + d_2 - d_0)"],
+  ["sum(n) / sum(d)", { n: 2, d: 3 }, "(n_1 + n_2) / (d_1 + d_2 + d_3)"],
+  ["max(d) - k * sum((a + b) * n)", { d: 1, n: 2 }, "max(d_1) - k * ((a + b) * n_1 + (a + b) * n_2)"],
+])("expanded(%j, %j) writes out only letters that stand for several values", (text, sizes, written) => {
+  expect(expanded(text, sizes)).toBe(written);
+});
+
+test("textOf(formula, inputs) leaves a letter of one value alone, though it stands in a sum", () => {
+  const some = inputs.filter(({ letter }) => letter !== "n");
+  expect(textOf({ ...weighed, text: "sum(k * d)" }, some)).toBe("(k * d_1 + k * d_2)");
 });
 
 test("evaluatePlain and evaluateWithUnits come to the same SI figure", () => {

@@ -59,6 +59,12 @@ test.each([
   ["max(d)", put("max(d)", { d: [[1, 2], "Pa"] }), "max(1 Pa, 2 Pa)"],
   ["a - sum(d)", put("a - sum(d)", { a: [9, "Pa"], d: [[1, 2], "Pa"] }), "9 Pa - (1 Pa + 2 Pa)"],
   ["sum(n * d)", put("sum(n * d)", { n: [[3, 4], "1"], d: [[1, 2], "Pa"] }), "(3 · (1 Pa) + 4 · (2 Pa))"],
+  ["sum(d) - a", put("sum(d) - a", { d: [[1, 2], "Pa"], a: [9, "Pa"] }), "(1 Pa + 2 Pa) - 9 Pa"],
+  [
+    "(a + b) - (c + d)",
+    put("(a + b) - (c + d)", { a: [1, "Pa"], b: [2, "Pa"], c: [3, "Pa"], d: [4, "Pa"] }),
+    "(1 Pa + 2 Pa) - (3 Pa + 4 Pa)",
+  ],
   ["sum(d) of twelve", put("sum(d)", { d: [many(12), "1"] }), many(12).join(" + ")],
   // Of more than twelve terms the ends are enough.
   ["sum(d) of thirteen", put("sum(d)", { d: [many(13), "1"] }), "sum(d_1 … d_13)"],
@@ -75,4 +81,9 @@ test.each([
   ["max(d) - c", put("max(d) - c", { d: [[1, 2], "Pa"], c: [3, "Pa"] }), "\\max\\left(1 Pa, 2 Pa\\right) - 3 Pa"],
 ] as const)("valuesTex puts values in place of letters: %s", (_, [own, inputs], tex) => {
   expect(valuesTex(own, inputs, shown)).toBe(tex);
+});
+
+test("shownWithValues(formula, inputs, shown) keeps a value together that only ends in a number", () => {
+  const [own, inputs] = put("a * b", { a: [3, "Pa"], b: [4, "m"] });
+  expect(shownWithValues(own, inputs, (value) => `about ${value}`)).toBe("(about 3) · (about 4)");
 });

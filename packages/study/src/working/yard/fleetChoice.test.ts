@@ -1,4 +1,4 @@
-import type { LogEntry } from "@thirstline/spec/system";
+import type { LogEntry, System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { figureLines } from "../../../../../tests/properties/working/figureLines.js";
 import { stepLines } from "../../../../../tests/properties/working/stepLines.js";
@@ -158,6 +158,22 @@ test("fleetWorking(choice, leaf) comes to the answer's figures and proves where 
   const of = `machine ${names.indexOf("far")}`;
   const limits = fleetFigures(yard.choice, of).filter((name) => name.startsWith("days to the limit of prefilter P15"));
   expect(limits.map((name) => name.split(" by ")[1]).sort()).toEqual(["calendar", "distance", "hours"]);
+});
+
+test.each([
+  // Its life comes to an end, so that what is left is read off the way there; new, its elements show some 8 kPa.
+  ["a gauge on the way to the end of its life", 12e3, "left-from-reading"],
+  ["a gauge that shows no more than new elements", 1, "end of life"],
+  ["a gauge over the limit at change", 31e3, "end of life"],
+] as const)("fleetWorking(choice, leaf) comes to the answer's figures and proves: lorry, %s", (_, gauge, by) => {
+  const { service: __, ...lorry } = demoSystem("lorry");
+  const log = [row("one", "2026-09-20", 6000, changed()), row("one", "2026-11-20", 6400, { gauge })];
+  const yard = yardOf([machineOf("one", lorry as System)], log);
+  expect(faultsOf(yard, 0)).toEqual([]);
+  const figure = "allowed for fine filter F4 by restriction";
+  const step = fleetWorking(yard.choice, { of: "machine 0", figure, asked: {} })?.step;
+  const told = stepLines(step ? [step] : []).join("\n");
+  expect(told.includes("left-from-reading")).toBe(by === "left-from-reading");
 });
 
 test("fleetWorking(choice, leaf) tells that an element changed ahead of the meter has not run", () => {
