@@ -2,6 +2,7 @@ import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { EVENLY, type OneGauge, oneGauge, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
 import { elementOf, plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { onePut, told } from "../../../../../tests/support/steps.js";
 import type { Step } from "../Step.js";
 import { foundState } from "./fittedSteps.js";
 
@@ -72,4 +73,17 @@ test("StateSteps.rate of readings at one time alone goes over a second", () => {
     kind: "running time",
     origin: { by: "words", words: "so that one reading alone has a rate", from: [] },
   });
+});
+
+test("StateSteps.demand says how far the file may be off, and StateSteps.zero how far a gauge", () => {
+  const steps = foundState(oneGauge(cases["new at the start"] as OneGauge).explained);
+  expect(told(onePut(steps.demand, "a"))).toEqual([
+    "how far the file's demand and resistances may be off",
+    0.1,
+    "1",
+    "ratio",
+    "common practice, no source",
+  ]);
+  expect(onePut(steps.demand, "d").name).toBe("demand off, in standard deviations");
+  expect(onePut(steps.zero, "z").name).toBe("zero off, in standard deviations");
 });

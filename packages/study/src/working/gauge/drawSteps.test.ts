@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { EVENLY, oneGauge, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut, told } from "../../../../../tests/support/steps.js";
 import { type Averaged, intervalOf } from "../../gauge/averaged.js";
 import { proofOf } from "../proof.js";
-import type { Step } from "../Step.js";
 import { type DrawnFigure, quantileStep } from "./drawSteps.js";
 
 /** Three draws of one law that say 2, 5 and 3, the second of them half as likely as the others. */
@@ -32,30 +32,17 @@ function threeDraws(of: DrawnFigure["of"] = "ratio", law: "cake" | "none" = "cak
   return drawn;
 }
 
-const put = (step: Step | null, letter: string): Step => {
-  const steps = step?.origin.by === "formula" ? step.origin.inputs.filter((input) => input.letter === letter) : [];
-  if (!steps[0]?.steps[0]) throw new Error(`no ${letter}`);
-  return steps[0].steps[0];
-};
-const told = ({ name, value, unit, kind, origin }: Step) => [
-  name,
-  value,
-  unit,
-  kind,
-  origin.by === "words" ? origin.words : origin.by,
-];
-
 test("quantileStep(drawn, which) goes straight between the draws on either side, worked out by hand", () => {
   const drawn = threeDraws();
   // Sorted: 2 (of weight 2), 3 (2), 5 (1); their middles lie at 1/5, 3/5 and 9/10 of the weight.
   const middle = quantileStep(drawn, "middle");
   expect(middle?.value).toBeCloseTo(2 + (0.5 - 0.2) / (0.6 - 0.2), 9);
-  expect(["a", "b"].map((letter) => put(middle, letter).name)).toEqual([
+  expect(["a", "b"].map((letter) => onePut(middle, letter).name)).toEqual([
     "resistance over clean by draw 1, of the cake law",
     "resistance over clean by draw 3, of the cake law",
   ]);
   const sorted = "draws sorted, their weights added up";
-  expect(["q", "u", "v"].map((letter) => told(put(middle, letter)))).toEqual([
+  expect(["q", "u", "v"].map((letter) => told(onePut(middle, letter)))).toEqual([
     ["share of the weight that lies below", 0.5, "1", "ratio", "half of the weight lies below"],
     ["share below the middle of the draw before", expect.closeTo(0.2, 12), "1", "ratio", sorted],
     ["share below the middle of the draw after", expect.closeTo(0.6, 12), "1", "ratio", sorted],
@@ -80,7 +67,7 @@ test("quantileStep(drawn, 'low' and 'high') say what share lies beyond", () => {
   const { draws, ...rest } = threeDraws();
   const many = { ...rest, draws: Array.from({ length: 20 }, () => draws).flat() };
   const said = (which: "low" | "high") => {
-    const q = put(quantileStep(many, which), "q");
+    const q = onePut(quantileStep(many, which), "q");
     return [q.value, q.origin.by === "words" && q.origin.words];
   };
   expect(said("low")).toEqual([0.05, "one draw in twenty lies below"]);
@@ -88,15 +75,15 @@ test("quantileStep(drawn, 'low' and 'high') say what share lies beyond", () => {
 });
 
 test("quantileStep(drawn, which) names times as times, and a law of no growth as none", () => {
-  expect(put(quantileStep(threeDraws("time", "none"), "middle"), "b").name).toBe(
+  expect(onePut(quantileStep(threeDraws("time", "none"), "middle"), "b").name).toBe(
     "running time left by draw 3, of no growth",
   );
 });
 
 test("quantileStep(drawn, which) leads each draw back to what was fitted and how it was drawn", () => {
   const sayings = (law: "cake" | "none", seed?: number) => {
-    const demand = put(quantileStep(threeDraws("ratio", law, seed), "middle"), "b");
-    const parameter = put(demand, "d");
+    const demand = onePut(quantileStep(threeDraws("ratio", law, seed), "middle"), "b");
+    const parameter = onePut(demand, "d");
     expect(parameter.value).toBeCloseTo(Math.log(3) / 0.1, 12);
     expect([parameter.name, parameter.unit, parameter.kind]).toEqual([
       "demand off, in standard deviations",

@@ -2,6 +2,7 @@ import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { EVENLY, type OneGauge, oneGauge, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
 import { elementOf, plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { stepsIn, told } from "../../../../../tests/support/steps.js";
 import { elementsNow } from "../../gauge/elementsNow.js";
 import { proofOf } from "../proof.js";
 import type { Step } from "../Step.js";
@@ -55,23 +56,13 @@ test("elementFigures(scene) come to the answer's: how plugged each element is, w
   }
 });
 
-const wordsIn = (step: Step | null | undefined): string[] => {
-  const seen = new Set<Step>();
-  const found = new Set<string>();
-  const visit = (one: Step): void => {
-    if (seen.has(one)) return;
-    seen.add(one);
-    const { origin } = one;
-    if (origin.by === "words") {
-      found.add(`${one.name} (${one.kind}, ${one.unit}): ${origin.words}`);
-      origin.from.forEach(visit);
-    }
-    if (origin.by === "formula") for (const { steps } of origin.inputs) steps.forEach(visit);
-    if (origin.by === "search") for (const { left, right } of origin.checks) [left, right].forEach(visit);
-  };
-  if (step) visit(step);
-  return [...found];
-};
+const wordsIn = (step: Step | null | undefined): string[] =>
+  stepsIn(step)
+    .filter(({ origin }) => origin.by === "words")
+    .map((one) => {
+      const [name, , unit, kind, from] = told(one);
+      return `${name} (${kind}, ${unit}): ${from}`;
+    });
 
 test("elementFigures(scene) are listed under their element, and said to take long", () => {
   const { soil } = oneGauge({ readings: few });
@@ -96,8 +87,8 @@ test("elementFigures(scene) of a machine without limits take the file's own temp
   const clean = elementFigures(soil)
     .find(({ name }) => name === "drop of fitted, clean")
     ?.make();
-  const told = wordsIn(clean).filter((one) => one.includes("no limit is judged"));
-  expect(told).toEqual(["temperature (temperature, K): the file's own, since no limit is judged"]);
+  const judged = wordsIn(clean).filter((one) => one.includes("no limit is judged"));
+  expect([...new Set(judged)]).toEqual(["temperature (temperature, K): the file's own, since no limit is judged"]);
 });
 
 test("elementFigures(scene) say where there is no room at all", () => {

@@ -2,6 +2,7 @@ import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { EVENLY, oneGauge, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
 import { elementOf, plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { stepsIn, told } from "../../../../../tests/support/steps.js";
 import type { Step } from "../Step.js";
 import { elementRatio } from "./elementRatio.js";
 
@@ -98,17 +99,30 @@ test("elementRatio(given, path, element, lead) starts from the soil that the fil
   const other = path.names.find((name) => name !== path.lead) ?? "";
   const step = elementRatio(given, path, other, lead(3));
   expect(step.value).toBe(path.at(3).get(other));
-  const told: string[] = [];
-  const visit = ({ name, origin }: Step): void => {
-    if (origin.by === "words") told.push(`${name}: ${origin.words}`);
-    if (origin.by === "formula") for (const { steps } of origin.inputs) steps.forEach(visit);
-  };
-  visit(step);
   const stated = "what makes the resistance that the file states";
-  expect(told).toEqual(
+  expect(stepsIn(step).map((one) => `${one.name}: ${told(one).at(-1)}`)).toEqual(
     expect.arrayContaining([
       `soil on ${path.lead} at the start: ${stated}`,
       `soil on ${other} at the start: ${stated}`,
     ]),
   );
+});
+
+test("elementRatio(given, path, element, lead) of another says how the soil on the one that goes first was found", () => {
+  const { of, path, other } = twoOf(inARow);
+  const step = of(other, 3);
+  const found = stepsIn(step).find(({ origin }) => origin.by === "search");
+  expect(step.origin.by).toBe("formula");
+  expect(found && told(found)).toEqual([
+    `soil on ${path.lead}`,
+    expect.any(Number),
+    "kg",
+    "soil",
+    "the soil at which its law comes to that resistance",
+  ]);
+  const checks = found?.origin.by === "search" ? found.origin.checks : [];
+  expect(checks.map(({ words, relation, right }) => [words, relation, right])).toEqual([
+    ["with that soil the law comes to that resistance", "=", lead(3)],
+  ]);
+  expect(checks[0]?.left.value).toBeCloseTo(3, 9);
 });

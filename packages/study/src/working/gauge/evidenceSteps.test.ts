@@ -1,23 +1,8 @@
 import { expect, test } from "vitest";
 import { EVENLY, oneGauge, plainReadings, troubled } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut, putIn, told } from "../../../../../tests/support/steps.js";
 import { proofOf } from "../proof.js";
-import type { Step } from "../Step.js";
 import { evidenceCheck, weightStep } from "./evidenceSteps.js";
-
-const put = ({ origin }: Step, letter: string): readonly Step[] =>
-  origin.by === "formula" ? (origin.inputs.find((input) => input.letter === letter)?.steps ?? []) : [];
-const one = (step: Step | undefined, letter: string): Step => {
-  const [found] = step ? put(step, letter) : [];
-  if (!found) throw new Error(`no ${letter}`);
-  return found;
-};
-const told = ({ name, value, unit, kind, origin }: Step) => [
-  name,
-  value,
-  unit,
-  kind,
-  origin.by === "words" ? origin.words : origin.by === "source" ? origin.source : origin.by,
-];
 
 test("weightStep(law, laws, sceneOf) comes to Akaike's weight of every law, one of a mix among them", () => {
   const { soil } = oneGauge({ readings: plainReadings(EVENLY), laws: ["cake", "complete", "cake-complete", "none"] });
@@ -26,34 +11,34 @@ test("weightStep(law, laws, sceneOf) comes to Akaike's weight of every law, one 
     expect(weightStep(at, laws, soil.sceneOf).value, String(at)).toBeCloseTo(weight, 9);
   }
   const step = weightStep(1, laws, soil.sceneOf);
-  expect(put(step, "y").map(({ name }) => name)).toEqual(
+  expect(putIn(step, "y").map(({ name }) => name)).toEqual(
     laws.map(({ fitted }) => `likelihood of ${fitted.model.shape.law} over the best law's`),
   );
-  expect(put(step, "y")[0]?.value).toBe(1);
-  expect(one(step, "x")).toBe(put(step, "y")[1]);
+  expect(putIn(step, "y")[0]?.value).toBe(1);
+  expect(onePut(step, "x")).toBe(putIn(step, "y")[1]);
 });
 
 test("weightStep(law, laws, sceneOf) tells a law's deviance, and what its constants cost", () => {
   const { soil } = oneGauge({ readings: plainReadings(EVENLY), laws: ["cake", "complete"] });
   const { laws } = soil.soil;
-  const likelihood = one(weightStep(1, laws, soil.sceneOf), "x");
+  const likelihood = onePut(weightStep(1, laws, soil.sceneOf), "x");
   const other = laws[1]?.fitted;
-  const deviance = one(likelihood, "D");
+  const deviance = onePut(likelihood, "D");
   expect([deviance.name, deviance.value]).toEqual([
     `deviance of ${other?.model.shape.law}`,
     expect.closeTo(other?.deviance ?? 0, 8),
   ]);
-  expect(told(one(deviance, "c"))).toEqual([
+  expect(told(onePut(deviance, "c"))).toEqual([
     "scatter over the usual one",
     expect.closeTo(Math.sqrt(4 / soil.soil.weighed.prior.sum), 9),
     "1",
     "plain",
     "the same for all laws; the scatter shows how",
   ]);
-  const cost = one(likelihood, "C");
+  const cost = onePut(likelihood, "C");
   // One constant, and 8 readings with the 4 that the usual scatter counts as.
   expect(cost.value).toBeCloseTo(2 + 4 / (8 + 4 - 2), 12);
-  expect(told(one(cost, "k"))).toEqual(["constants", 1, "1", "plain", "counted"]);
+  expect(told(onePut(cost, "k"))).toEqual(["constants", 1, "1", "plain", "counted"]);
 });
 
 test("evidenceCheck(fit, side, place) works out by hand what had to be won, and what was", () => {
@@ -65,11 +50,11 @@ test("evidenceCheck(fit, side, place) works out by hand what had to be won, and 
   expect(check.left.value).toBe(29);
   expect(check.right.value).toBeCloseTo((8 + 4) * Math.log(1 + 16 / 9), 9);
   const found = "as the fits had it when it was found";
-  expect(["a", "b"].map((letter) => told(one(check.left, letter)))).toEqual([
+  expect(["a", "b"].map((letter) => told(onePut(check.left, letter)))).toEqual([
     ["least deviance without it", 41, "1", "plain", found],
     ["deviance with it", 12, "1", "plain", found],
   ]);
-  const t = one(check.right, "t");
+  const t = onePut(check.right, "t");
   expect(told(t)).toEqual([
     "standard errors",
     4,
@@ -79,14 +64,14 @@ test("evidenceCheck(fit, side, place) works out by hand what had to be won, and 
   ]);
   const [q, f] = t.origin.by === "words" ? t.origin.from : [];
   expect(q?.value).toBeCloseTo(0.01 / 20, 12);
-  expect(told(one(q, "c"))).toEqual([
+  expect(told(onePut(q, "c"))).toEqual([
     "chance allowed of a false alarm",
     0.01,
     "1",
     "ratio",
     "common practice, no source",
   ]);
-  expect(told(one(q, "k"))).toEqual(["places and kinds looked at", 20, "1", "plain", "counted"]);
+  expect(told(onePut(q, "k"))).toEqual(["places and kinds looked at", 20, "1", "plain", "counted"]);
   expect(f && told(f)).toEqual([
     "degrees of freedom",
     9,
@@ -94,7 +79,7 @@ test("evidenceCheck(fit, side, place) works out by hand what had to be won, and 
     "plain",
     "readings, and those that the usual scatter counts as, less what is fitted",
   ]);
-  expect(one(check.right, "f")).toBe(f);
+  expect(onePut(check.right, "f")).toBe(f);
   expect(proofOf({ step: check.right }).misses).toEqual([]);
 });
 

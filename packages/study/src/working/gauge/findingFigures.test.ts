@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
 import {
   EVENLY,
+  METRE,
   type OneGaugeFitted,
   oneGauge,
   plainBothSides,
   plainReadings,
   troubled,
 } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut, stepsIn, told } from "../../../../../tests/support/steps.js";
 import type { Shown } from "../../gauge/findingsOf.js";
 import type { Finding } from "../../gauge/GaugeAnswer.js";
 import type { GaugeFits } from "../../gauge/gaugeFits.js";
@@ -23,7 +25,8 @@ const place = [
 
 /** Name, group and value of every figure of a finding. */
 function figures({ given, fits }: OneGaugeFitted, shown: Shown, more: Partial<GaugeFits> = {}) {
-  const all = findingFigures(given, { ...fits, ...more }, shown);
+  // A copy, so that no scene made before is remembered of it.
+  const all = findingFigures({ ...given }, { ...fits, ...more }, shown);
   return all.map((one) => [one.name, one.group, one.make()?.value]);
 }
 
@@ -162,11 +165,7 @@ test("findingFigures(given, fits, shown) of air asks the vacuum what a step ther
     ...place,
   ]);
   const [size] = findingFigures(vacuum.given, vacuum.fits, air(-by, "asked", weak));
-  const names = (step: ReturnType<NonNullable<typeof size>["make"]>): string[] =>
-    step?.origin.by === "formula"
-      ? step.origin.inputs.flatMap(({ steps }) => steps.flatMap((one) => [one.name, ...names(one)]))
-      : [];
-  expect(names(size?.make() ?? null)).toEqual(
+  expect(stepsIn(size?.make()).map(({ name }) => name)).toEqual(
     expect.arrayContaining([
       "step in resistance over clean",
       "what a step adds times what is missed",
@@ -189,10 +188,7 @@ test("findingFigures(given, fits, shown) of air from new tells what the demand f
     ...place,
   ]);
   const made = findingFigures(vacuum.given, vacuum.fits, shown)[0]?.make();
-  const put = made?.origin.by === "formula" ? made.origin.inputs.map(({ steps }) => steps[0]) : [];
-  const inside =
-    put[0]?.origin.by === "formula" ? put[0].origin.inputs.find(({ letter }) => letter === "r") : undefined;
-  expect(inside?.steps[0]).toEqual({
+  expect(onePut(made, "a", "r")).toEqual({
     name: "resistance over clean",
     value: 1,
     unit: "1",
@@ -207,4 +203,14 @@ test("findingFigures(given, fits, shown) of a delivery that is weak from new tel
   const { zero } = behind.explained.fitted.model.stateAt(behind.explained.fitted.fit.parameters);
   const [, short] = figures(behind, air(1, "from new", null));
   expect(short).toEqual(["feed pressure short by", group, expect.closeTo(zero, 6)]);
+});
+
+test("findingFigures(given, fits, shown) of air from new are worked out from the file, at the demand noted and the one fitted", () => {
+  const { given, fits } = oneGauge({ readings: plainReadings(EVENLY.map((read) => 0.7 * read)) });
+  const made = findingFigures({ ...given }, fits, air(1, "from new", null))[0]?.make();
+  expect(told(onePut(made, "a", "w", "f"))).toEqual(["demand over the noted one", 1, "1", "plain", "put in here"]);
+  expect(onePut(made, "b", "w", "f").name).toBe("demand over the file's");
+  for (const letter of ["a", "b"]) expect(onePut(made, letter, "a").origin.by).not.toBe("words");
+  // Clean, at seven tenths of the demand.
+  expect(onePut(made, "a", "a").value).toBeCloseTo(METRE + 700, 4);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { EVENLY, oneGauge, plainReadings, troubled } from "../../../../../tests/support/gaugeScenes.js";
+import { putIn } from "../../../../../tests/support/steps.js";
 import { proofOf } from "../proof.js";
 import type { Check, Step } from "../Step.js";
 import { FitScene } from "./FitScene.js";
@@ -7,8 +8,6 @@ import { fittedState, foundState } from "./fittedSteps.js";
 
 const few = plainReadings(EVENLY.slice(0, 6));
 const checksOf = ({ origin }: Step): readonly Check[] => (origin.by === "search" ? origin.checks : []);
-const put = ({ origin }: Step, letter: string): readonly Step[] =>
-  origin.by === "formula" ? (origin.inputs.find((input) => input.letter === letter)?.steps ?? []) : [];
 
 test("foundState(fit) tells what is fitted as it was found, by its name", () => {
   const { explained } = oneGauge({ readings: few });
@@ -77,7 +76,7 @@ test("fittedState(fit) works the slope out of every miss, those of the file and 
   const { explained } = oneGauge({ readings: few });
   const [slope] = checksOf(fittedState(explained).parameter(1));
   if (!slope) throw new Error("no slope");
-  const [misses, slopes] = [put(slope.left, "m"), put(slope.left, "q")];
+  const [misses, slopes] = [putIn(slope.left, "m"), putIn(slope.left, "q")];
   expect(misses.map(({ value }) => value)).toEqual(
     [...explained.fitted.fit.misses].map((miss) => expect.closeTo(miss, 9)),
   );

@@ -1,5 +1,6 @@
 import { type LoadingLawName, lawConstants } from "@thirstline/core";
 import { expect, test } from "vitest";
+import { onePut, stepsIn, told } from "../../../../../tests/support/steps.js";
 import { flat, type Shape, shapes } from "../../gauge/shapes.js";
 import { proofOf } from "../proof.js";
 import type { Step } from "../Step.js";
@@ -127,27 +128,17 @@ test("loadStep(shape, r) leads each step of the table back to the law itself", (
   });
   expect(loadStep(fresh("cake"), of("r", 1.1))).toEqual(loadStep(fresh("cake"), of("r", 1.1)));
   const shape = fresh("cake");
-  const nodeOf = (r: number) => {
-    const own = loadStep(shape, of("r", r)).origin;
-    return own.by === "formula" ? own.inputs.find(({ letter }) => letter === "a")?.steps[0] : undefined;
-  };
+  const nodeOf = (r: number) => onePut(loadStep(shape, of("r", r)), "a");
   expect(nodeOf(1.1)).toBe(nodeOf(1.101));
 });
 
 test("loadStep(shape, r) of a mixed law divides its two constants by the mix, each told with its own full one", () => {
   const load = loadStep(fresh("cake-complete", 0.25), of("r", 1.1));
-  const seen = new Set<string>();
-  const visit = (step: Step): void => {
-    const { origin } = step;
-    if (origin.by === "formula") {
-      seen.add(origin.formula.id);
-      for (const { steps } of origin.inputs) steps.forEach(visit);
-    }
-    if (origin.by === "words") seen.add(`${step.name} ${step.value}: ${origin.words}`);
-    if (origin.by === "search") for (const { left, right } of origin.checks) [left, right].forEach(visit);
-  };
-  visit(load);
-  expect([...seen].filter((one) => /mix|four|load of 1/.test(one)).sort()).toEqual([
+  const said = stepsIn(load).map((one) => {
+    const [name, value, , , from] = told(one);
+    return one.origin.by === "formula" ? from : `${name} ${value}: ${from}`;
+  });
+  expect([...new Set(said)].filter((one) => /of-mix|mixes|load of 1/.test(one)).sort()).toEqual([
     "gauge-first-of-mix",
     "gauge-second-of-mix",
     "load 1: a load of 1 is so chosen",

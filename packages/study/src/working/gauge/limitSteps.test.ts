@@ -2,7 +2,8 @@ import type { LifeEnd } from "@thirstline/core";
 import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { EVENLY, METRE, oneGauge, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
-import { plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { litresAnHour, plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { onePut, stepsIn, told } from "../../../../../tests/support/steps.js";
 import { roomMap } from "../../gauge/elementsNow.js";
 import { proofOf } from "../proof.js";
 import type { Step } from "../Step.js";
@@ -25,12 +26,6 @@ function limitsOf(system: System = plainSystem): LimitsGiven {
   return { given, map, restrictions: fits.facts.suction.at };
 }
 
-const put = (step: Step | null, letter: string): Step => {
-  const found = step?.origin.by === "formula" ? step.origin.inputs.find((input) => input.letter === letter) : undefined;
-  if (!found?.steps[0]) throw new Error(`no ${letter}`);
-  return found.steps[0];
-};
-
 test("metStep(limits, f) is where the vacuum comes to its limit, by hand to a hundredth of the table's stretch", () => {
   const limits = limitsOf();
   for (const f of [0.85, 1, 1.07, 1.3]) {
@@ -45,7 +40,7 @@ test("metStep(limits, f) tells the demands it lies between, and what holds on ei
   const limits = limitsOf();
   const [left, right] = limits.map.around(1.02);
   const met = metStep(limits, demand(1.02));
-  const ends = ["a", "b"].map((letter) => put(met, letter));
+  const ends = ["a", "b"].map((letter) => onePut(met, letter));
   expect(ends).toEqual(
     [left.demand, right.demand].map((value) => ({
       name: "demand at which limits are worked out",
@@ -55,13 +50,13 @@ test("metStep(limits, f) tells the demands it lies between, and what holds on ei
       origin: { by: "source", source: "common practice, no source" },
     })),
   );
-  const r = put(met, "r");
+  const r = onePut(met, "r");
   expect([r.name, r.value, r.unit]).toEqual([
     `resistance over clean where the limit "vacuum at change" is met at ${left.demand} times the demand, 15 °C`,
     left.first.ratio,
     "1",
   ]);
-  expect(put(met, "s").value).toBe(right.first.ratio);
+  expect(onePut(met, "s").value).toBe(right.first.ratio);
   if (r.origin.by !== "search") throw new Error("no search");
   expect(r.origin.words).toBe(
     "closed in on by halving, seven times, between two resistances of the model's table; the middle of what is left",
@@ -72,7 +67,7 @@ test("metStep(limits, f) tells the demands it lies between, and what holds on ei
     [`with ${high} times clean it holds no more`, ">=", 30e3],
   ]);
   // The same node of the same limits is told once.
-  expect(put(metStep(limits, demand(1.02)), "r")).toBe(r);
+  expect(onePut(metStep(limits, demand(1.02)), "r")).toBe(r);
 });
 
 test("metStep(limits, f) proves itself down to the file, units and all", () => {
@@ -82,26 +77,24 @@ test("metStep(limits, f) proves itself down to the file, units and all", () => {
 
 test("metStep(limits, f) leads each side back to the demand, the temperature and the elements as they have filled", () => {
   const limits = limitsOf();
-  const r = put(metStep(limits, demand(1.02)), "r");
-  const told = new Map<string, string>();
-  const visit = (step: Step): void => {
-    const { origin } = step;
-    if (origin.by === "words") told.set(`${step.name} (${step.kind}, ${step.unit})`, origin.words);
-    if (origin.by === "words") origin.from.forEach(visit);
-    if (origin.by === "formula") for (const { steps } of origin.inputs) steps.forEach(visit);
-  };
-  if (r.origin.by === "search") for (const { left } of r.origin.checks) visit(left);
-  expect(Object.fromEntries(told)).toMatchObject({
-    "demand over the file's (plain, 1)": "put in here",
-    "resistance over clean of fitted (plain, 1)": "as they have filled when the element that goes first is so far",
-  });
+  const r = onePut(metStep(limits, demand(1.02)), "r");
+  const sides = r.origin.by === "search" ? r.origin.checks.map(({ left }) => left) : [];
+  const said = sides.flatMap(stepsIn).map(told);
+  const saidOf = (name: string) =>
+    new Map(said.map(([own, , unit, kind, from]) => [own, [unit, kind, from]])).get(name);
+  expect(saidOf("demand over the file's")).toEqual(["1", "plain", "put in here"]);
+  expect(saidOf("resistance over clean of fitted")).toEqual([
+    "1",
+    "plain",
+    "as they have filled when the element that goes first is so far",
+  ]);
 });
 
 test("metStep(limits, f) of a limit that clean elements break says so", () => {
   const limits = limitsOf({ ...plainSystem, limits: { vacuumClean: 5e3, vacuumAtChange: 6e3 } });
   const met = metStep(limits, demand(1));
   expect(met?.value).toBe(1);
-  const r = put(met, "r");
+  const r = onePut(met, "r");
   if (r.origin.by !== "search") throw new Error("no search");
   expect(r.origin.words).toBe("it does not hold with clean elements");
   expect(r.origin.checks.map(({ words, relation }) => [words, relation])).toEqual([
@@ -115,7 +108,7 @@ test("metStep(limits, f) of a terminal drop names its element", () => {
     suction: plainSystem.suction.map((part) => (part.part === "filter" ? { ...part, terminalDrop: 5e3 } : part)),
   };
   const met = metStep(limitsOf(system), demand(1));
-  expect(put(met, "r").name).toMatch(
+  expect(onePut(met, "r").name).toMatch(
     /^resistance over clean where the terminal drop of fitted is met at \d[\d.]* times the demand, 15 °C$/,
   );
   // Its clean drop is 1 kPa at full load.
@@ -177,4 +170,45 @@ test("metTemperature(limits, f) is chosen from the duty: no other limit and seas
     expect(other.value).toBeGreaterThan(near.first.ratio);
     expect(Number.isFinite(other.value)).toBe(true);
   }
+});
+
+test("metTemperature(limits, f) is held against what is met at the nearer of the two demands", () => {
+  const system: System = {
+    ...plainSystem,
+    duty: {
+      hoursADay: 4,
+      daysAYear: 250,
+      loads: [{ load: 1, share: 1 }],
+      seasons: [{ name: "all", share: 1, temperature: 288.15 }],
+    },
+  };
+  const limits = limitsOf(system);
+  for (const part of [0.1, 0.45, 0.55, 0.9]) {
+    const [left, right] = limits.map.around(1.02);
+    const step = metTemperature(limits, demand(left.demand + part * (right.demand - left.demand)));
+    const near = part < 0.5 ? left : right;
+    const own = step.origin.by === "search" ? step.origin.checks.map((check) => check.left.value) : [];
+    expect(new Set(own), String(part)).toEqual(new Set([near.first.ratio]));
+  }
+});
+
+test("metStep(limits, f) asks the model with the demand and the temperature of the duty", () => {
+  const diesel: System = {
+    ...plainSystem,
+    fuel: { kind: "diesel", grade: "winter", cloudPoint: 257.15 } as System["fuel"],
+    demand: { power: 50e3, specificConsumption: 6e-8, return: 100 * litresAnHour },
+    duty: {
+      hoursADay: 4,
+      daysAYear: 250,
+      loads: [{ load: 1, share: 1 }],
+      seasons: [{ name: "cold", share: 1, temperature: 270.65 }],
+    },
+  };
+  const limits = limitsOf(diesel);
+  const r = onePut(metStep(limits, demand(1.02)), "r");
+  const [left] = r.origin.by === "search" ? r.origin.checks.map((check) => check.left) : [];
+  const temperatures = stepsIn(left).filter(({ kind }) => kind === "temperature");
+  expect(temperatures.map(told)).toContainEqual(["temperature", 270.65, "K", "temperature", "of the duty"]);
+  // That of the file has no say.
+  expect(temperatures.filter(({ origin }) => origin.by === "file")).toEqual([]);
 });

@@ -65,3 +65,18 @@ test("outlierFigures(given, fits, outlier) finds its own among several, and none
   expect(outlierFigures(given, { ...fits, suction: null }, second)).toEqual([]);
   expect(outlierFigures(given, fits, { ...second, row: 99 })).toEqual([]);
 });
+
+test("outlierFigures(given, fits, outlier) are of what stands off, also where a step begins at the same reading", () => {
+  const { given, fits, fit } = oneGauge({
+    readings: plainReadings(EVENLY.map((read, at) => (at === 5 ? read + 6 : read))),
+    terms: [
+      { kind: "step", at: 5 },
+      { kind: "outlier", at: 5 },
+    ],
+    sizes: [0, 8],
+  });
+  const [outlier] = outliersOf("suction", fit);
+  const deviations = outlier && outlierFigures(given, fits, outlier)[1]?.make();
+  expect(deviations?.value).toBe(outlier?.deviations);
+  expect(outlier?.deviations).not.toBe(fit.explained.fits[0]?.fit.parameters[3]);
+});

@@ -2,14 +2,13 @@ import type { System } from "@thirstline/spec/system";
 import { expect, test } from "vitest";
 import { EVENLY, oneGauge, plainBothSides, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
 import { plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { onePut } from "../../../../../tests/support/steps.js";
 import type { Instant } from "../../gauge/Instant.js";
 import { proofOf } from "../proof.js";
 import type { Step } from "../Step.js";
 import { meterAtStart, notedIn, readingAsNoted, readingStep, startStep, timeStep } from "./readingSteps.js";
 
 const few = EVENLY.slice(0, 4);
-const put = ({ origin }: Step, letter: string): Step | undefined =>
-  origin.by === "formula" ? origin.inputs.find((input) => input.letter === letter)?.steps[0] : undefined;
 const words = ({ origin }: Step) => (origin.by === "words" ? origin.words : origin.by);
 
 test("notedIn(instant) tells the reading, and the line where it has one", () => {
@@ -59,14 +58,18 @@ test("timeStep(fit, instant) by the hour meter goes from where the run began", (
   const { explained } = oneGauge({ readings: plainReadings(few) });
   const step = timeStep(explained, explained.instants[3] as Instant);
   expect([step.name, step.value]).toEqual(["running time at reading 4", 30 * 3600]);
-  expect(put(step, "h")).toEqual({
+  expect(onePut(step, "h")).toEqual({
     name: "hour meter",
     value: 1030 * 3600,
     unit: "s",
     kind: "running time",
     origin: { by: "words", words: "noted: reading 4, line 5 of the readings", from: [] },
   });
-  expect(put(step, "b")).toMatchObject({ name: "hour meter when the run began", value: 3.6e6, kind: "running time" });
+  expect(onePut(step, "b")).toMatchObject({
+    name: "hour meter when the run began",
+    value: 3.6e6,
+    kind: "running time",
+  });
 });
 
 test("timeStep(fit, instant) by dates counts days on the calendar, at the duty's hours", () => {
@@ -77,14 +80,14 @@ test("timeStep(fit, instant) by dates counts days on the calendar, at the duty's
   expect(step.value).toBeCloseTo((12 / 365.25) * 250 * 4 * 3600, 6);
   expect(step.value).toBeCloseTo(explained.instants[3]?.time ?? 0, 6);
   expect(step.name).toBe("running time at reading 4");
-  expect(put(step, "n")).toEqual({
+  expect(onePut(step, "n")).toEqual({
     name: "days since 2026-03-10",
     value: 12,
     unit: "d",
     kind: null,
     origin: { by: "words", words: "counted on the calendar", from: [] },
   });
-  expect(put(step, "a")).toEqual({
+  expect(onePut(step, "a")).toEqual({
     name: "calendar year of 365.25 days",
     value: 31557600,
     unit: "s",

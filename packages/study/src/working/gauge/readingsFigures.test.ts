@@ -120,3 +120,11 @@ test("readingsFigures(given) have no figure for what rests on no count", () => {
   expect(counted({ code: "load taken", count: 0 })).toBe(0);
   expect(counted({ code: "earlier readings", count: 0 })).toBe(0);
 });
+
+test("readingsFigures(given) count in plain numbers", () => {
+  const answer = { readings: { all: 7, used: 5 }, reasons: [{ code: "no trend", count: 6 } as const], cautions: [] };
+  const { given } = oneGauge({ readings: few, answer });
+  expect(readingsFigures(given).map(({ make }) => [make()?.name, make()?.unit, make()?.kind])).toEqual(
+    ["readings", "readings used", "readings at different times", "readings needed"].map((name) => [name, "1", "plain"]),
+  );
+});

@@ -8,6 +8,7 @@ import {
   plainReadings,
   troubled,
 } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut, putIn, stepsIn, told } from "../../../../../tests/support/steps.js";
 import type { Step } from "../Step.js";
 import { countStep, gaugeErrorStep, priorWeight, scaleStep, sigmaStep } from "./scatterSteps.js";
 
@@ -52,18 +53,16 @@ test("sigmaStep(fit, at) comes to how far the fit took each reading to be off", 
   }
 });
 
-const put = ({ origin }: Step, letter: string): readonly Step[] =>
-  origin.by === "formula" ? (origin.inputs.find((input) => input.letter === letter)?.steps ?? []) : [];
-const told = ({ name, value, origin }: Step) => [
-  name,
-  value,
-  origin.by === "words" ? origin.words : origin.by === "source" ? origin.source : origin.by,
-];
+/** Without unit and kind. */
+const said = (step: Step) => {
+  const [name, value, , , from] = told(step);
+  return [name, value, from];
+};
 
 test("sigmaStep(fit, at) tells an error of the demand that is noted from one that nobody noted", () => {
   const of = (name: string) => {
     const { explained } = oneGauge((cases[name] as () => OneGauge)());
-    return put(sigmaStep(explained, 1), "n").map(told);
+    return putIn(sigmaStep(explained, 1), "n").map(said);
   };
   const practice = "common practice, no source";
   expect(of("all noted")).toEqual([["error of a demand that is noted", 0.05, practice]]);
@@ -74,15 +73,10 @@ test("sigmaStep(fit, at) tells an error of the demand that is noted from one tha
 test("sigmaStep(fit, at) tells how far the temperature may be off, as noted or as the file states it", () => {
   const of = (name: string) => {
     const { explained } = oneGauge((cases[name] as () => OneGauge)());
-    const [u] = put(sigmaStep(explained, 1), "u");
-    const temperatures = (step: Step | undefined): readonly (readonly unknown[])[] => {
-      if (!step) return [];
-      if (step.kind === "temperature" && step.origin.by === "words") return [told(step)];
-      return step.origin.by === "formula"
-        ? step.origin.inputs.flatMap(({ steps }) => steps.flatMap((one) => temperatures(one)))
-        : [];
-    };
-    return u ? [temperatures(put(u, "a")[0])[0], temperatures(put(u, "b")[0])[0]] : [];
+    const [u] = putIn(sigmaStep(explained, 1), "u");
+    const temperature = (letter: string) =>
+      stepsIn(onePut(u, letter)).find(({ kind, origin }) => kind === "temperature" && origin.by === "words");
+    return ["a", "b"].map((letter) => said(temperature(letter) as Step));
   };
   expect(of("all noted")).toEqual([
     ["temperature", 290.15, "as noted, and 2 K more, by which it may be off: common practice, no source"],
@@ -103,7 +97,7 @@ test("gaugeErrorStep(fit) is what is usual, or what is asked", () => {
 });
 
 test("sigmaStep(fit, at) of a feed pressure counts two gauges where the vacuum is read too", () => {
-  const of = (withVacuum: boolean) => put(sigmaStep(oneGauge(feeds(withVacuum)).explained, 2), "g")[0]?.value;
+  const of = (withVacuum: boolean) => putIn(sigmaStep(oneGauge(feeds(withVacuum)).explained, 2), "g")[0]?.value;
   expect(of(false)).toBe(500);
   expect(of(true)).toBeCloseTo(500 * Math.SQRT2, 9);
 });
@@ -111,36 +105,36 @@ test("sigmaStep(fit, at) of a feed pressure counts two gauges where the vacuum i
 test("scaleStep(fit) goes over two rounds from the usual scatter, and holds a miss that is far off", () => {
   const { explained } = oneGauge(troubled.outlier());
   const second = scaleStep(explained);
-  const [first] = put(second, "b");
+  const [first] = putIn(second, "b");
   if (!first) throw new Error("no round before");
   expect(second.value).toBeCloseTo(Math.sqrt(4 / explained.weighed.prior.sum), 9);
-  expect(put(first, "b").map(told)).toEqual([
+  expect(putIn(first, "b").map(said)).toEqual([
     ["scatter over the usual one", 1, "the usual scatter, in the first round"],
   ]);
-  const held = put(second, "h");
+  const held = putIn(second, "h");
   expect(held.map(({ name }) => name)).toEqual(EVENLY.map((_, at) => `miss of reading ${at + 1}, held`));
-  expect(put(first, "h")[3]?.value).toBe(2.5);
-  expect(put(held[3] as Step, "k").map(told)).toEqual([
+  expect(putIn(first, "h")[3]?.value).toBe(2.5);
+  expect(putIn(held[3] as Step, "k").map(said)).toEqual([
     ["most that one reading counts", 2.5, "common practice, no source"],
   ]);
-  const [miss] = put(held[0] as Step, "m");
-  expect(miss && told(miss)).toEqual([
+  const [miss] = putIn(held[0] as Step, "m");
+  expect(miss && said(miss)).toEqual([
     "miss of reading 1",
     expect.any(Number),
     expect.stringMatching(
       /^what was reckoned less what was read, over the standard deviation it had in that round, by (no growth|the \w+ law)$/,
     ),
   ]);
-  const [free] = put(second, "f");
-  expect(free && put(free, "n").map(told)).toEqual([["readings", 8, "counted"]]);
-  expect(free && put(free, "k").map(told)).toEqual([["constants of the growth", expect.any(Number), "counted"]]);
+  const [free] = putIn(second, "f");
+  expect(free && putIn(free, "n").map(said)).toEqual([["readings", 8, "counted"]]);
+  expect(free && putIn(free, "k").map(said)).toEqual([["constants of the growth", expect.any(Number), "counted"]]);
 });
 
 test("scaleStep(fit) says which law of growth a round was reckoned by, or none", () => {
   const wordsOf = (kilopascals: readonly number[]) => {
     const { explained } = oneGauge({ readings: plainReadings(kilopascals) });
-    const [held] = put(scaleStep(explained), "h");
-    const [miss] = held ? put(held, "m") : [];
+    const [held] = putIn(scaleStep(explained), "h");
+    const [miss] = held ? putIn(held, "m") : [];
     return miss?.origin.by === "words" ? miss.origin.words.split(", by ")[1] : undefined;
   };
   expect(wordsOf([1, 1.02, 0.98, 1, 1.01, 0.99])).toBe("no growth");
@@ -149,16 +143,35 @@ test("scaleStep(fit) says which law of growth a round was reckoned by, or none",
 
 test("priorWeight(fit) and countStep(fit) say what is known beforehand, and how many readings there are", () => {
   const { explained } = oneGauge({ readings: plainReadings(EVENLY) });
-  expect(told(priorWeight(explained))).toEqual([
+  expect(said(priorWeight(explained))).toEqual([
     "readings that the usual scatter counts as",
     4,
     "common practice, no source",
   ]);
-  expect(told(countStep(explained))).toEqual(["readings", 8, "counted"]);
+  expect(said(countStep(explained))).toEqual(["readings", 8, "counted"]);
   const stated = oneGauge({ readings: plainReadings(EVENLY), options: { gaugeError: 200 } }).explained;
-  expect(told(priorWeight(stated))).toEqual([
+  expect(said(priorWeight(stated))).toEqual([
     "readings that a stated error counts as",
     12,
     "common practice, no source",
   ]);
+});
+
+test("sigmaStep(fit, at) is named by its reading, and says how fast what is read grows with the demand", () => {
+  const { explained } = oneGauge({ readings: plainReadings(EVENLY, (at) => ({ row: at + 31 })) });
+  const sigma = sigmaStep(explained, 1);
+  expect(sigma.name).toBe("standard deviation of reading 32");
+  const practice = ["common practice, no source"];
+  expect(told(onePut(sigma, "n")).slice(2)).toEqual(["1", "ratio", ...practice]);
+  const slope = onePut(sigma, "P");
+  const beside = ["1", "plain", "a little beside the noted one"];
+  expect([onePut(slope, "a", "w", "f"), onePut(slope, "b", "w", "f"), onePut(slope, "s")].map(told)).toEqual([
+    ["demand over the noted one", 1.05, ...beside],
+    ["demand over the noted one", 0.95, ...beside],
+    ["difference of the demands", 0.1, "1", "plain", "the one less the other"],
+  ]);
+  // Worked out from the file, not told as the model's.
+  expect(onePut(slope, "a", "a").origin.by).not.toBe("words");
+  const temperature = stepsIn(onePut(sigma, "u", "b")).find(({ name }) => name === "temperature");
+  expect(temperature && told(temperature)).toEqual(["temperature", 288.15, "K", "temperature", "as noted"]);
 });

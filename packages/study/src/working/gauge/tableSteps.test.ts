@@ -9,6 +9,7 @@ import {
   plainReadings,
 } from "../../../../../tests/support/gaugeScenes.js";
 import { litresAnHour, plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { putIn, stepsIn, told } from "../../../../../tests/support/steps.js";
 import type { Instant } from "../../gauge/Instant.js";
 import { proofOf } from "../proof.js";
 import type { Step } from "../Step.js";
@@ -33,9 +34,6 @@ function at(asked: OneGauge, f: number, r: number, depth: "whole" | "model" = "w
   const instant = explained.instants[1] as Instant;
   return { step: tableStep(explained, instant, number("f", f), number("r", r), depth), instant };
 }
-
-const put = (step: Step, letter: string): readonly Step[] =>
-  step.origin.by === "formula" ? (step.origin.inputs.find((input) => input.letter === letter)?.steps ?? []) : [];
 
 test("tableStep(fit, instant, f, r) of a vacuum is the metre and so many clean drops at so much of the demand, by hand", () => {
   expect(at({ readings: few }, 1.1, 3).step.value).toBeCloseTo(METRE + 1000 * 1.1 * 3, 4);
@@ -86,7 +84,7 @@ test("tableStep(fit, instant, f, r) comes to the table that was fitted, worked o
 
 test("tableStep(fit, instant, f, r, 'model') tells each figure of the model and no further", () => {
   const { step, instant } = at({ readings: few }, 1.1, 3, "model");
-  expect(put(step, "a")[2]).toEqual({
+  expect(putIn(step, "a")[2]).toEqual({
     name: "what the model lets read",
     value: instant.table.at(1.4, 2.2),
     unit: "Pa",
@@ -99,39 +97,27 @@ test("tableStep(fit, instant, f, r, 'model') tells each figure of the model and 
       from: [],
     },
   });
-  expect(put(step, "b").map(({ value }) => value)).toEqual(
+  expect(putIn(step, "b").map(({ value }) => value)).toEqual(
     [0.7, 1, 1.4].map((f) => expect.closeTo(instant.table.at(f, 3.3), 6)),
   );
   const words = { by: "words", words: "of the model's table", from: [] };
-  expect(put(step, "i")).toEqual([{ ...number("the lesser resistance", 2.2), origin: words }]);
-  expect(put(step, "j")).toEqual([{ ...number("the larger resistance", 3.3), origin: words }]);
-  expect(put(step, "w").map(({ value }) => value)).toEqual(
+  expect(putIn(step, "i")).toEqual([{ ...number("the lesser resistance", 2.2), origin: words }]);
+  expect(putIn(step, "j")).toEqual([{ ...number("the larger resistance", 3.3), origin: words }]);
+  expect(putIn(step, "w").map(({ value }) => value)).toEqual(
     // The parabola through 0.7, 1 and 1.4, at 1.1.
     [(0.1 * -0.3) / (-0.3 * -0.7), (0.4 * -0.3) / (0.3 * -0.4), (0.4 * 0.1) / (0.7 * 0.4)].map((one) =>
       expect.closeTo(one, 12),
     ),
   );
-  expect(put(put(step, "w")[0] as Step, "a")).toEqual([{ ...number("demand over the noted one", 0.7), origin: words }]);
+  expect(putIn(putIn(step, "w")[0] as Step, "a")).toEqual([
+    { ...number("demand over the noted one", 0.7), origin: words },
+  ]);
 });
 
 /** What is told in words, from the file or from what is asked, with its value. */
 function toldIn(step: Step): Map<string, readonly [string, number]> {
-  const found = new Map<string, readonly [string, number]>();
-  const seen = new Set<Step>();
-  const visit = (one: Step): void => {
-    if (seen.has(one)) return;
-    seen.add(one);
-    const { origin, name, value } = one;
-    if (origin.by === "words") found.set(name, [origin.words, value]);
-    if (origin.by === "file") found.set(name, [origin.path, value]);
-    if (origin.by === "source") found.set(name, [origin.source, value]);
-    if (origin.by === "asked") found.set(`asked ${origin.option}`, ["", value]);
-    if (origin.by === "words") origin.from.forEach(visit);
-    if (origin.by === "formula") for (const { steps } of origin.inputs) steps.forEach(visit);
-    if (origin.by === "search") for (const { left, right } of origin.checks) [left, right].forEach(visit);
-  };
-  visit(step);
-  return found;
+  const plain = stepsIn(step).filter(({ origin }) => !["formula", "search"].includes(origin.by));
+  return new Map(plain.map(told).map(([name, value, , , from]) => [name, [from, value]]));
 }
 
 test("tableStep(fit, instant, f, r) leads back to what was noted, or says what is taken for it", () => {
@@ -146,12 +132,12 @@ test("tableStep(fit, instant, f, r) leads back to what was noted, or says what i
   const warm = few.map((one) => ({ ...one, temperature: 288.15 }));
   const diesel = { ...plainSystem, fuel: { kind: "diesel", grade: "winter", cloudPoint: 257.15 } as System["fuel"] };
   const temperatures = (asked: OneGauge) =>
-    [...toldIn(at(asked, 1.1, 3).step)].filter(([name]) => name === "temperature").map(([, told]) => told);
+    [...toldIn(at(asked, 1.1, 3).step)].filter(([name]) => name === "temperature").map(([, from]) => from);
   expect(temperatures({ readings: warm, system: diesel })).toEqual([[noted, 288.15]]);
   expect(temperatures({ readings: without("temperature"), system: diesel })).toEqual([["fuel.temperature", 288.15]]);
   // Nothing is left of how the model was asked.
   for (const asked of [{ readings: few }, feed]) {
-    expect([...toldIn(at(asked, 1.1, 3).step).keys()].filter((name) => name.startsWith("asked"))).toEqual([]);
+    expect(stepsIn(at(asked, 1.1, 3).step).filter(({ origin }) => origin.by === "asked")).toEqual([]);
   }
 });
 
@@ -168,9 +154,9 @@ test("tableStep(fit, instant, f, r) says at which level the tank was", () => {
 
 test("tableStep(fit, instant, f, r) of a feed pressure has the elements before the pump as their own gauge has them", () => {
   const beside = (asked: OneGauge) => toldIn(at(asked, 1.1, 3).step);
-  const told = beside(cases["a feed pressure with the vacuum"] as OneGauge);
-  expect(told.get("resistance over clean of fitted")).toEqual(["as its own gauge has it at that time", 1]);
-  expect(told.get("resistance over clean of behind")?.[0]).toBe("of the model's table");
+  const said = beside(cases["a feed pressure with the vacuum"] as OneGauge);
+  expect(said.get("resistance over clean of fitted")).toEqual(["as its own gauge has it at that time", 1]);
+  expect(said.get("resistance over clean of behind")?.[0]).toBe("of the model's table");
 });
 
 test("tableStep(fit, instant, f, r) proves itself down to the file, units and all", () => {

@@ -1,12 +1,9 @@
 import { expect, test } from "vitest";
 import { oneGauge, troubled } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut, told } from "../../../../../tests/support/steps.js";
 import { sizedOf } from "../../gauge/sizedOf.js";
 import { proofOf } from "../proof.js";
-import type { Step } from "../Step.js";
 import { sizeStep, termPressure } from "./termSteps.js";
-
-const put = ({ origin }: Step, letter: string): Step | undefined =>
-  origin.by === "formula" ? origin.inputs.find((input) => input.letter === letter)?.steps[0] : undefined;
 
 test("termPressure(fit, side, sized) comes to the size that the finding is told with", () => {
   for (const kind of ["step", "thin", "cold", "fall"] as const) {
@@ -30,20 +27,13 @@ test("termPressure(fit, side, sized) of cold says from where on it is cold, and 
   const { explained, fit } = oneGauge(troubled.cold());
   const [sized] = sizedOf(fit);
   const step = sized && termPressure(explained, fit, sized);
-  const a = step && put(step, "a");
-  const more = a && put(a, "r");
-  const e = more && put(more, "e");
-  if (!e) throw new Error("nothing is added by cold");
-  const told = ["B", "T", "t"].map((letter) => {
-    const { name, value, unit, kind, origin } = put(e, letter) as Step;
-    return [name, value, unit, kind, origin.by === "words" && origin.words];
-  });
-  expect(told).toEqual([
+  const e = onePut(step, "a", "r", "e");
+  expect(["B", "T", "t"].map((letter) => told(onePut(e, letter)))).toEqual([
     ["temperature below which it shows", 288.15, "K", "temperature", "the warmest reading, or half-way to the coldest"],
     ["coldest reading", 278.15, "K", "temperature", "noted, or taken from the file"],
     ["ten kelvins", 10, "K", null, "a choice of unit"],
   ]);
-  expect(e.value).toBeCloseTo(sizeStep(explained, fit, 0).value * (put(e, "r")?.value ?? 0), 9);
+  expect(e.value).toBeCloseTo(sizeStep(explained, fit, 0).value * onePut(e, "r").value, 9);
 });
 
 test("termPressure(fit, side, sized) of a fall at one time alone takes a second for the time between", () => {
@@ -52,16 +42,12 @@ test("termPressure(fit, side, sized) of a fall at one time alone takes a second 
   const { explained, fit } = oneGauge({ ...asked, readings });
   const [sized] = sizedOf(fit);
   const step = sized && termPressure(explained, fit, sized);
-  const more = step && put(step, "a");
-  const r = more && put(more, "r");
-  const e = r && put(r, "e");
-  const s = e && put(e, "s");
-  expect([s?.name, s?.value, s?.unit, s?.kind, s?.origin]).toEqual([
+  expect(told(onePut(step, "a", "r", "e", "s"))).toEqual([
     "a second",
     1,
     "s",
     "running time",
-    { by: "words", words: "so that one reading alone does no harm", from: [] },
+    "so that one reading alone does no harm",
   ]);
 });
 
@@ -80,4 +66,39 @@ test("sizeStep(fit, side, place) is proved by what it wins too", () => {
     readings: troubled.step().readings.map((one) => ({ ...one, changed: false })),
   });
   expect(sizeStep(unknown.explained, unknown.fit, 0).value).toBe(unknown.explained.fitted.fit.parameters[4]);
+});
+
+test("termPressure(fit, side, sized) of less flow says how fast what is read grows with the demand fitted", () => {
+  const { explained, fit } = oneGauge(troubled.thin());
+  const [sized] = sizedOf(fit);
+  const slope = onePut(sized && termPressure(explained, fit, sized), "p", "P");
+  const little = ["1", "plain", "a little more, and a little less"];
+  expect(["a", "b"].map((letter) => told(onePut(slope, letter, "w", "f", "c")))).toEqual([
+    ["times the demand fitted", 1.05, ...little],
+    ["times the demand fitted", 0.95, ...little],
+  ]);
+  expect(told(onePut(slope, "s"))).toEqual(["difference of the demands", 0.1, "1", "plain", "the one less the other"]);
+  for (const letter of ["a", "b"]) expect(onePut(slope, letter, "a").origin.by).not.toBe("words");
+});
+
+test("termPressure(fit, side, sized) of a step is worked out from the file with more and with less", () => {
+  const { explained, fit } = oneGauge(troubled.step());
+  const [sized] = sizedOf(fit);
+  const step = sized && termPressure(explained, fit, sized);
+  for (const letter of ["a", "b"]) expect(onePut(step, letter, "a").origin.by).not.toBe("words");
+});
+
+test("sizeStep(fit, side, place) finds each of several by its place", () => {
+  const { explained, fit } = oneGauge({
+    ...troubled.step(),
+    terms: [
+      { kind: "outlier", at: 2 },
+      { kind: "step", at: 4 },
+      { kind: "outlier", at: 6 },
+    ],
+    sizes: [0, 2, 0],
+  });
+  const { parameters } = explained.fitted.fit;
+  expect([0, 1, 2].map((place) => sizeStep(explained, fit, place).value)).toEqual(parameters.slice(3));
+  expect(new Set(parameters.slice(3)).size).toBe(3);
 });

@@ -1,28 +1,26 @@
 import { expect, test } from "vitest";
 import { EVENLY, METRE, oneGauge, plainBothSides, plainReadings } from "../../../../../tests/support/gaugeScenes.js";
 import { plainSystem } from "../../../../../tests/support/plainSystem.js";
+import { onePut } from "../../../../../tests/support/steps.js";
 import { proofOf } from "../proof.js";
-import type { Step } from "../Step.js";
 import { FitScene } from "./FitScene.js";
 import { levelRangeStep, zeroSpreadStep } from "./zeroSteps.js";
 
 const few = plainReadings(EVENLY.slice(0, 4));
-const put = ({ origin }: Step, letter: string): Step | undefined =>
-  origin.by === "formula" ? origin.inputs.find((input) => input.letter === letter)?.steps[0] : undefined;
 const practice = { by: "source", source: "common practice, no source" };
 
 test("zeroSpreadStep(fit) of a vacuum is the gauge's own zero where every reading notes its level", () => {
   const { explained } = oneGauge({ readings: few });
   const step = zeroSpreadStep(explained);
   expect(step.value).toBe(500);
-  expect(put(step, "a")).toEqual({
+  expect(onePut(step, "a")).toEqual({
     name: "error of a gauge's zero",
     value: 500,
     unit: "Pa",
     kind: "pressure",
     origin: practice,
   });
-  expect(put(step, "b")).toEqual({
+  expect(onePut(step, "b")).toEqual({
     name: "what an unknown level makes",
     value: 0,
     unit: "Pa",
@@ -47,8 +45,7 @@ test("zeroSpreadStep(fit) of a feed pressure counts how far a relief valve is of
   expect(step.value).toBeCloseTo(explained.facts.zero.delivery, 6);
   // The relief holds 80 kPa.
   expect(step.value).toBeCloseTo(Math.hypot(500, 8000), 4);
-  const rise = put(step, "b");
-  expect(rise && put(rise, "x")).toEqual({
+  expect(onePut(step, "b", "x")).toEqual({
     name: "how far a relief valve is off",
     value: 0.1,
     unit: "1",
@@ -64,7 +61,7 @@ test("zeroSpreadStep(fit) of a feed pressure behind a pump of which little is kn
   const pulse = { kind: "pulse", flow: 2e-4 } as typeof plainSystem.pump;
   const step = zeroSpreadStep(new FitScene({ ...given, system: { ...plainBothSides, pump: pulse } }, explained));
   expect(step.value).toBe(500);
-  const p = put(put(step, "b") as Step, "p");
+  const p = onePut(step, "b", "p");
   expect(p).toEqual({
     name: "rise of the pump by the file",
     value: 0,
@@ -82,13 +79,13 @@ test("levelRangeStep(given) is the weight of the fuel between full and low, by t
   const step = levelRangeStep(given);
   expect(step.value).toBeCloseTo(0.7 * METRE, 6);
   const depth = { unit: "m", kind: "length" };
-  expect(put(step, "h")).toEqual({
+  expect(onePut(step, "h")).toEqual({
     ...depth,
     name: "fuel over the pick-up, full depth",
     value: 0.9,
     origin: { by: "file", path: "tank.full depth" },
   });
-  expect(put(step, "l")).toEqual({
+  expect(onePut(step, "l")).toEqual({
     ...depth,
     name: "fuel over the pick-up, low depth",
     value: 0.2,
