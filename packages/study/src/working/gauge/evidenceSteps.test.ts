@@ -87,3 +87,15 @@ test("evidenceCheck(fit, side, place) of what nothing was kept of checks nothing
   const { explained, fit } = oneGauge(troubled.step());
   expect(evidenceCheck(explained, fit, 0)).toEqual([]);
 });
+
+test("weightStep(law, laws, sceneOf) counts a mix as one of the constants", () => {
+  const { soil } = oneGauge({ readings: plainReadings(EVENLY), laws: ["cake-complete"] });
+  const { laws } = soil.soil;
+  expect(told(onePut(weightStep(0, laws, soil.sceneOf), "x", "C", "k"))).toEqual([
+    "constants",
+    2,
+    "1",
+    "plain",
+    "counted, the mix as one of them",
+  ]);
+});

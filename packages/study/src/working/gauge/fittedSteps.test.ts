@@ -141,3 +141,21 @@ test("fittedState(fit) proves what is found besides soil in the same way", () =>
     expect(proofOf({ step }).misses, kind).toEqual([]);
   }
 });
+
+test("fittedState(fit) tells the sum with more of it from the sum with less, by hand away from where it is least", () => {
+  const scene = movedTo(1, 1.5, 0.04);
+  const { sigmas, zeroSpread } = scene.weighed;
+  const { parameters } = scene.fitted.fit;
+  const least = scene.fitted.fit.misses;
+  // The zero alone is moved: every reading by the whole of its spread.
+  const sumAt = (zero: number) => {
+    const by = zero - (oneGauge({ readings: few }).explained.fitted.fit.parameters[1] ?? 0);
+    const readings = [...sigmas].map((sigma, at) => (least[at] ?? 0) + (by * zeroSpread) / sigma);
+    return [...readings, parameters[0] ?? 0, zero].reduce((sum, one) => sum + one * one, 0);
+  };
+  const checks = checksOf(fittedState(scene).parameter(1)).slice(1);
+  expect(checks.map(({ words, right }) => [words, right.value])).toEqual([
+    ["with more of it by one standard error, 0.200, the sum is no less", expect.closeTo(sumAt(1.7), 6)],
+    ["with less of it by one standard error, 0.200, the sum is no less", expect.closeTo(sumAt(1.3), 6)],
+  ]);
+});

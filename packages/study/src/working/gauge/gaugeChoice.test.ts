@@ -67,3 +67,20 @@ test("gaugeChoice(system, readings, answer, options) has a member for what stand
   expect(value("left", "running time left")).toBeCloseTo(answer.left?.middle ?? 0, 3);
   expect(answer.left?.middle).not.toBeCloseTo(answer.leftWithout?.middle ?? 0, 0);
 });
+
+test("gaugeChoice(system, readings, answer) has no time left where readings show no trend", () => {
+  const answer = gauge(plainSystem, few);
+  expect(answer.reasons.map(({ code }) => code)).toEqual(["no trend"]);
+  expect(gaugeChoice(plainSystem, few, answer).members.names).toEqual(["readings", "suction"]);
+});
+
+test("gaugeChoice(system, readings, answer, options) tells the time left by the gauge that comes first", () => {
+  const readings = plainReadings([1, 1.5, 2, 2.5], (at) => ({ feedPressure: 66e3 - 4000 * at - 500 * at }));
+  const system = { ...plainBothSides, limits: { ...plainBothSides.limits, feedPressure: 40e3 } };
+  const answer = gauge(system, readings, sure);
+  const choice = gaugeChoice(system, readings, answer, sure);
+  expect(answer.left?.by).toEqual({ kind: "limit", limit: "feed pressure" });
+  const value = (figure: string) => gaugeWorking(choice, { of: "left", figure, asked: {} })?.step.value;
+  expect(value("running time left")).toBeCloseTo(answer.left?.middle ?? 0, 3);
+  expect(value("hour meter at the limit")).toBeCloseTo(answer.left?.hourMeter ?? 0, 3);
+});

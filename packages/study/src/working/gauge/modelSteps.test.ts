@@ -15,11 +15,13 @@ const tanks = [0.8, 0.6].map((fullDepth, at) => ({
 const system: System = { ...plainSystem, tanks };
 const low = (scene: ReturnType<typeof atLevel>["scene"]) => scene.built.tanks.map(({ depthLow }) => depthLow);
 
-test("atLevel(system, depth, change) has every tank at the level noted, or half-way between full and low", () => {
-  expect(low(atLevel(system, 0.33, {}).scene)).toEqual([0.33, 0.33]);
-  expect(low(atLevel(system, undefined, {}).scene)).toEqual([0.5, 0.4].map((depth) => expect.closeTo(depth, 12)));
-  expect(low(atLevel(system, 0, {}).scene)).toEqual([0, 0]);
-  expect(system.tanks.map(({ lowDepth }) => lowDepth)).toEqual([0.2, 0.2]);
+test("atLevel(system, depth, change) puts every tank at the level noted, or half-way between full and low", () => {
+  // A copy, since what is made of a level is kept with its system.
+  const own = { ...system };
+  expect(low(atLevel(own, 0.33, {}).scene)).toEqual([0.33, 0.33]);
+  expect(low(atLevel(own, undefined, {}).scene)).toEqual([0.5, 0.4].map((depth) => expect.closeTo(depth, 12)));
+  expect(low(atLevel(own, 0, {}).scene)).toEqual([0, 0]);
+  expect(own.tanks.map(({ lowDepth }) => lowDepth)).toEqual([0.2, 0.2]);
 });
 
 test("atLevel(system, depth, change) shares what is made of a level, whatever else is asked", () => {

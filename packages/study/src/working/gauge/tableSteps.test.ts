@@ -165,3 +165,50 @@ test("tableStep(fit, instant, f, r) proves itself down to the file, units and al
     expect(proofOf({ step }).misses, name).toEqual([]);
   }
 });
+
+test("tableStep(fit, instant, f, r) of a demand by power takes it at the temperature noted", () => {
+  const system: System = {
+    ...plainSystem,
+    fuel: { kind: "diesel", grade: "winter", cloudPoint: 257.15 } as System["fuel"],
+    demand: { power: 500e3, specificConsumption: 6e-8, return: 100 * litresAnHour },
+  };
+  const cold = few.map((one) => ({ ...one, temperature: 273.15 }));
+  const { step, instant } = at({ readings: cold, system }, 1.1, 3);
+  expect(step.value).toBeCloseTo(instant.table.at(1.1, 3), 4);
+  const full = stepsIn(step).find(
+    ({ origin }) => origin.by === "formula" && origin.formula.id === "gauge-noted-demand",
+  );
+  const temperatures = stepsIn(full).filter(({ name }) => /temperature/.test(name));
+  expect(temperatures.map(told)).toContainEqual([
+    "temperature",
+    273.15,
+    "K",
+    "temperature",
+    "noted: reading 2, line 3 of the readings",
+  ]);
+  expect(temperatures.filter(({ origin }) => origin.by === "file" || origin.by === "asked")).toEqual([]);
+});
+
+test("tableStep(fit, instant, f, r) tells what was noted with its unit", () => {
+  const flows = few.map((one) => ({ ...one, flow: 5e-5 }));
+  const find = (asked: OneGauge, name: string) => {
+    const found = stepsIn(at(asked, 1.1, 3).step).find((one) => one.name === name && one.origin.by === "words");
+    return found && told(found).slice(1);
+  };
+  const noted = "noted: reading 2, line 3 of the readings";
+  expect(find({ readings: flows }, "demand as noted")).toEqual([5e-5, "m3/s", "flow", noted]);
+  const feed = cases["a feed pressure with the vacuum"] as OneGauge;
+  expect(find(feed, "vacuum read")).toEqual([few[1]?.vacuum, "Pa", "vacuum", noted]);
+  const { step } = at({ readings: few }, 1.1, 3);
+  const factors = stepsIn(step).filter(
+    ({ origin }) => origin.by === "formula" && origin.formula.id === "gauge-times-demand",
+  );
+  expect(factors.map((one) => told(putIn(one, "f")[0] as Step))).toContainEqual([
+    "demand over the noted one",
+    1.4,
+    "1",
+    "plain",
+    "of the model's table",
+  ]);
+  expect(factors.length).toBeGreaterThan(2);
+});
