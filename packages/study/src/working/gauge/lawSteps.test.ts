@@ -147,7 +147,17 @@ test("loadStep(shape, r) of a mixed law divides its two constants by the mix, ea
   ]);
 });
 
-test("loadStep(shape, r) of no growth is nothing, whatever the resistance", () => {
-  const step = loadStep(flat, of("r", 2));
-  expect(step.value).toBe(0);
+test("loadStep(shape, r) of no growth carries no load, whatever the resistance", () => {
+  // A copy, since what is made of a law is kept with it.
+  const load = loadStep({ ...flat }, of("r", 2));
+  expect(load.value).toBe(0);
+  const node = onePut(load, "a");
+  const [check] = node.origin.by === "search" ? node.origin.checks : [];
+  expect(check?.left).toMatchObject({
+    name: "resistance over clean",
+    value: 1,
+    unit: "1",
+    kind: "plain",
+    origin: { by: "words", words: "no growth", from: [{ name: node.name, value: 0 }] },
+  });
 });

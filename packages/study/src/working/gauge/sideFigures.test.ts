@@ -6,6 +6,7 @@ import {
   plainBothSides,
   plainReadings,
 } from "../../../../../tests/support/gaugeScenes.js";
+import { onePut } from "../../../../../tests/support/steps.js";
 import { sideAnswer } from "../../gauge/sideAnswer.js";
 import { sideFigures } from "./sideFigures.js";
 
@@ -90,4 +91,9 @@ test("sideFigures(scene) say how a mix was chosen", () => {
 test("sideFigures(scene) include those of every element", () => {
   const { soil } = oneGauge({ readings: few });
   expect(sideFigures(soil).map(({ name }) => name)).toContain("room used up of fitted");
+});
+
+test("sideFigures(scene) work the pressure reckoned at each reading out of the file", () => {
+  const reckoned = both({ readings: few }).made.get("pressure reckoned at reading 2");
+  expect(onePut(reckoned, "p", "a").origin.by).not.toBe("words");
 });
