@@ -15,8 +15,8 @@ const h = worked(formulas.lawStep, { M: most, n: steps });
 const four = inWords("a load of 1 is so chosen", plain("resistance over clean at a load of 1", 4));
 const one = inWords("a load of 1 is so chosen", plain("load", 1));
 
-/** Nodes of tables, by law and mix. */
-const kept = new Map<string, Step>();
+/** Nodes of tables, by their place. */
+const kept = new WeakMap<Shape, Map<number, Step>>();
 
 /** Load at which a law comes to a resistance, as its table has it. */
 export function loadStep(shape: Shape, r: Step): Step {
@@ -42,8 +42,9 @@ function numbered(value: number): Step {
 
 /** Load at a step of the table: what the law itself says. */
 function node(shape: Shape, at: number): Step {
-  const key = `${shape.law} ${shape.mix} ${at}`;
-  const known = kept.get(key);
+  const nodes = kept.get(shape) ?? new Map<number, Step>();
+  kept.set(shape, nodes);
+  const known = nodes.get(at);
   if (known) return known;
   const right = worked(formulas.lawNode, { h, k: inWords("counted", plain("number of the step", at)) });
   const shown = plain(`load at step ${at} of the table`, shape.load(Math.exp(at * (Math.log(MOST) / STEPS))));
@@ -51,7 +52,7 @@ function node(shape: Shape, at: number): Step {
   const made = searched("the load at which the law itself comes to the resistance of that step", shown, [
     { words: "at that load the law comes to that resistance", left, relation: "=", right },
   ]);
-  kept.set(key, made);
+  nodes.set(at, made);
   return made;
 }
 

@@ -51,11 +51,9 @@ function gaugeOf(fit: FitScene, { reading }: Instant): Step {
 
 /** Growth of what is read with demand, at the resistance the law of the last round has there. */
 function perShare(fit: FitScene, instant: Instant): Step {
-  const round = roundsOf(fit).at(-1);
-  const last = round && fitScene(fit.given, { ...fit, weighed: round.before, fitted: round.best });
-  const r = last
-    ? foundState(last).ratioAt(timeStep(last, instant))
-    : inWords("by a straight line through the readings", number("resistance over clean", 1));
+  const { before, best } = roundsOf(fit).at(-1) as Weighing;
+  const last = fitScene(fit.given, { ...fit, weighed: before, fitted: best });
+  const r = foundState(last).ratioAt(timeStep(last, instant));
   const at = (value: number) =>
     tableStep(
       fit,
