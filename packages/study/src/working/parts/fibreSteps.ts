@@ -6,6 +6,20 @@ import { fromSource, inWords, searched, worked } from "../worked.js";
 
 type Plain = Exclude<FibreLawName, `tomadakis${string}` | `spielmanGoren${string}`>;
 
+/** How each law is called: after whom, and how its fibres lie where there are several. */
+export const fibreLawWords: Readonly<Record<FibreLawName, string>> = {
+  davies: "Davies",
+  kuwabara: "Kuwabara",
+  happelAcross: "Happel",
+  jacksonJames: "Jackson and James",
+  drummondTahir: "Drummond and Tahir",
+  tomadakisThrough: "Tomadakis and Sotirchos (flat mat)",
+  tomadakisRandom: "Tomadakis and Sotirchos (every way)",
+  spielmanGorenFlat: "Spielman and Goren (flat mat)",
+  spielmanGorenRandom: "Spielman and Goren (every way)",
+  koponen: "Koponen",
+};
+
 /** Laws of solidity alone. */
 const plainLaws = {
   davies: laws.davies,

@@ -5,7 +5,7 @@ import { higherResistance, lowerResistance } from "../formulas/fibres.js";
 import * as formulas from "../formulas/filters.js";
 import type { Step } from "../Step.js";
 import { fromSource, worked } from "../worked.js";
-import { fibrePermeability } from "./fibreSteps.js";
+import { fibreLawWords, fibrePermeability } from "./fibreSteps.js";
 import { fromRounding, leftByRounding, slopeOf, testedResistance, testOf } from "./flowTestSteps.js";
 import { ofPart, type PartScene } from "./PartScene.js";
 
@@ -131,7 +131,7 @@ function ofFibres(given: FilterScene, medium: Extract<SystemMedium, { by: "fibre
     worked(
       fibreResistance,
       { ...sheetOf(given, "fibre", medium), k: fibrePermeability(law, c), d: ofPart(given, "fibre.diameter", size) },
-      { name: `resistance by ${law}` },
+      { name: `resistance by ${fibreLawWords[law]}` },
     ),
   );
   return worked(end === "low" ? lowerResistance : higherResistance, { R });
