@@ -12,11 +12,11 @@ test.each([
   expect(await faultsOf(line)).toContain(fault);
 });
 
-test("parse tells every fault of a line at once", async () => {
+test("parse tells every fault of a line at once, options in the order they were typed", async () => {
   expect(await faultsOf("chek a.yaml --catalogue b.csv --json=5 --seed")).toEqual([
+    "--catalogue is not an option; see thirstline --help",
     "--json takes no value",
     "--seed needs a value: --seed N",
-    "--catalogue is not an option; see thirstline --help",
     '"chek" is not a command; did you mean check?',
   ]);
 });

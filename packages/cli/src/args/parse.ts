@@ -22,17 +22,8 @@ export async function parse(args: readonly string[]): Promise<Parsed> {
     allowPositionals: true,
     tokens: true,
   });
-  const faults: ArgumentFault[] = [];
+  const words = tokens.flatMap((token) => (token.kind === "positional" ? [token.value] : []));
   const given = new Map<OptionName, string[]>();
-  const words: string[] = [];
-  const strange: string[] = [];
-  for (const token of tokens) {
-    if (token.kind === "positional") words.push(token.value);
-    if (token.kind !== "option") continue;
-    const option = options.find(({ name }) => name === token.name);
-    if (option === undefined) strange.push(token.rawName);
-    else faults.push(...take(option, token, given));
-  }
   // Many type "help" or "help check" out of habit.
   if (words[0] === "help") {
     words.shift();
@@ -40,7 +31,13 @@ export async function parse(args: readonly string[]): Promise<Parsed> {
   }
   const [word, ...files] = words;
   const command = commands.find(({ name }) => name === word) ?? null;
-  faults.push(...(await Promise.all(strange.map((rawName) => unknownOption(rawName, command)))));
+  const faults: ArgumentFault[] = [];
+  for (const token of tokens) {
+    if (token.kind !== "option") continue;
+    const option = options.find(({ name }) => name === token.name);
+    if (option === undefined) faults.push(await unknownOption(token.rawName, command));
+    else faults.push(...take(option, token, given));
+  }
   const free = given.has("help") || given.has("version");
   if (word === undefined && !free && faults.length === 0) faults.push(missingCommand());
   if (word !== undefined && command === null) faults.push(await unknownCommand(word));
