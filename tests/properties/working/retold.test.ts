@@ -1,30 +1,16 @@
 import type { CatalogueElement } from "@thirstline/spec/system";
-import {
-  choiceFigures,
-  choiceWorking,
-  isChoiceFigure,
-  type Step,
-  stepsBefore,
-  swapChoice,
-} from "@thirstline/study/working";
+import { choiceFigures, choiceWorking, isChoiceFigure, swapChoice } from "@thirstline/study/working";
 import { expect, test } from "vitest";
+import { stepsIn } from "../../support/steps.js";
 import { demoElements, demoSystem } from "../choose/arrangements.js";
 
 const heron = demoSystem("heron");
 const larger = demoElements("elements/p10-larger-body.yaml")[0] as CatalogueElement;
 
-/** Every step of a working. */
-function stepsOf(step: Step, seen = new Set<Step>()): Set<Step> {
-  if (seen.has(step)) return seen;
-  seen.add(step);
-  for (const before of stepsBefore(step)) stepsOf(before, seen);
-  return seen;
-}
-
 test("choiceWorking(swap, leaf) tells what is the element's from what the file states", () => {
   const choice = swapChoice(heron, { at: "fine filter", with: larger });
   const working = choiceWorking(choice, { of: "changed", figure: "feed pressure", asked: {} });
-  const origins = [...stepsOf(working?.step as Step)].map(({ origin }) => origin);
+  const origins = stepsIn(working?.step).map(({ origin }) => origin);
   const own = origins.flatMap((origin) => (origin.by === "source" ? [origin.source] : []));
   expect(own.some((source) => source.startsWith(`the element catalogue's "${larger.name}": flow test`))).toBe(true);
   const places = origins.flatMap((origin) => (origin.by === "file" ? [origin.path] : []));

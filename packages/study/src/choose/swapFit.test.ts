@@ -29,21 +29,24 @@ const noThread = { weight: "note", code: "thread not known", other: null };
 const kept = { weight: "note", code: "thread kept", thread: "M24x1.5" };
 const threaded = { thread: "M24x1.5" };
 
+/** What is said of an element put at some places, beside the one fitted there now. */
+const fitting = (
+  place: Partial<SystemFilter>[],
+  other: Partial<SystemFilter>,
+  fitted: Partial<SystemFilter> | null = null,
+) =>
+  reasonsOf({
+    filters: place.map((one) => filter(one)),
+    other: element(other),
+    fitted: fitted && element(fitted),
+  });
+
 test("fitReasons(facts) has nothing to say but that no thread is known, where nothing is stated", () => {
   expect(reasonsOf({})).toEqual([noThread]);
 });
 
 describe("fitReasons(facts) of a build", () => {
-  const of = (
-    place: Partial<SystemFilter>[],
-    other: Partial<SystemFilter>,
-    fitted: Partial<SystemFilter> | null = null,
-  ) =>
-    reasonsOf({
-      filters: place.map((one) => filter(one)),
-      other: element(other),
-      fitted: fitted && element(fitted),
-    }).slice(0, -1);
+  const of = (...given: Parameters<typeof fitting>) => fitting(...given).slice(0, -1);
   const no = { weight: "no", code: "style", fitted: "spin-on", other: "cartridge" };
 
   test("refuses another than is there, and lets the same and what is not stated pass", () => {
@@ -97,16 +100,7 @@ describe("fitReasons(facts) of a thread", () => {
 });
 
 test("fitReasons(facts) refuses an element that is flowed through the other way, place by place", () => {
-  const of = (
-    place: Partial<SystemFilter>[],
-    other: Partial<SystemFilter>,
-    fitted: Partial<SystemFilter> | null = null,
-  ) =>
-    reasonsOf({
-      filters: place.map((one) => filter(one)),
-      other: element(other),
-      fitted: fitted && element(fitted),
-    }).slice(1);
+  const of = (...given: Parameters<typeof fitting>) => fitting(...given).slice(1);
   const [out, into] = [{ direction: "inside out" }, { direction: "outside in" }] as const;
   const no = { weight: "no", code: "direction", fitted: "outside in", other: "inside out" };
   expect(of([into], out)).toEqual([no]);
